@@ -1,0 +1,1 @@
+//! Air pressure: station pressure and its kinds, the standard atmosphere.

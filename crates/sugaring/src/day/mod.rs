@@ -1,0 +1,1 @@
+//! The day's plan, from sap to bottles.

@@ -1,0 +1,371 @@
+//! One error for the whole library: what was given, what is wrong with it, what to do.
+
+use alloc::{
+    borrow::Cow,
+    boxed::Box,
+    format,
+    string::{String, ToString},
+};
+use core::fmt;
+
+use crate::{
+    digits,
+    relation::{Range, Source},
+    units::{Dimension, Quantity, Unit},
+};
+
+/// What went wrong, as one word.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum ErrorKind {
+    /// The value lies outside the range of the relation or input.
+    OutOfRange,
+    /// NaN or infinite.
+    NotFinite,
+    /// A quantity of another kind, or a bare number where a unit is needed.
+    WrongDimension,
+    /// A text with a unit nobody knows.
+    UnknownUnit,
+    /// A key, fuel, species, instrument or choice nobody knows.
+    UnknownName,
+    /// A required input is absent.
+    Missing,
+    /// A text that is no number with a unit, or JSON that is no JSON.
+    Unreadable,
+    /// Two inputs contradict one another.
+    Inconsistent,
+    /// The goal cannot be reached, or the limit not be kept.
+    Unreachable,
+    /// A solver did not settle.
+    NoConvergence,
+    /// The caller stopped the work.
+    Cancelled,
+}
+
+impl ErrorKind {
+    /// Every kind, in the order of the documentation.
+    pub const ALL: [Self; 11] = [
+        Self::OutOfRange,
+        Self::NotFinite,
+        Self::WrongDimension,
+        Self::UnknownUnit,
+        Self::UnknownName,
+        Self::Missing,
+        Self::Unreadable,
+        Self::Inconsistent,
+        Self::Unreachable,
+        Self::NoConvergence,
+        Self::Cancelled,
+    ];
+
+    /// The kind's name in data and other languages.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::OutOfRange => "out_of_range",
+            Self::NotFinite => "not_finite",
+            Self::WrongDimension => "wrong_dimension",
+            Self::UnknownUnit => "unknown_unit",
+            Self::UnknownName => "unknown_name",
+            Self::Missing => "missing",
+            Self::Unreadable => "unreadable",
+            Self::Inconsistent => "inconsistent",
+            Self::Unreachable => "unreachable",
+            Self::NoConvergence => "no_convergence",
+            Self::Cancelled => "cancelled",
+        }
+    }
+}
+
+/// The one error: its text names the input, its value, what is wrong and a hint; its fields give the same as data.
+///
+/// One type, because errors of a plan come from every floor and finer types compose badly; the
+/// fields say what finer types would.
+///
+/// ```
+/// use sugaring::{ErrorKind, units::brix};
+/// let error = brix(120.0).unwrap_err();
+/// assert_eq!(error.to_string(), "brix = 120 °Bx is outside 0 to 100 °Bx");
+/// assert_eq!(error.kind(), ErrorKind::OutOfRange);
+/// assert_eq!(error.range(), Some((0.0, 100.0)));
+/// ```
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[error("{0}")]
+pub struct Error(Box<Details>);
+
+#[derive(Clone, Debug, PartialEq)]
+struct Details {
+    kind: ErrorKind,
+    argument: Cow<'static, str>,
+    /// What stands after the argument: " = -5 °C is outside 0 to 100 °C".
+    finding: String,
+    value: f64,
+    unit: &'static str,
+    range: Option<(f64, f64)>,
+    hint: Option<String>,
+    reference: Option<Source>,
+}
+
+impl fmt::Display for Details {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}{}", self.argument, self.finding)?;
+        match &self.hint {
+            Some(hint) => write!(f, "; {hint}"),
+            None => Ok(()),
+        }
+    }
+}
+
+/// What the error says as data.
+impl Error {
+    /// What went wrong.
+    #[must_use]
+    pub fn kind(&self) -> ErrorKind {
+        self.0.kind
+    }
+
+    /// The offending argument or the path of the offending input, such as `membrane.pressure`.
+    #[must_use]
+    pub fn argument(&self) -> &str {
+        &self.0.argument
+    }
+
+    /// The offending number, in [`Error::unit`]; NaN where the offence is no number.
+    #[must_use]
+    pub fn value(&self) -> f64 {
+        self.0.value
+    }
+
+    /// Symbol of the unit of value and range; empty for plain numbers.
+    #[must_use]
+    pub fn unit(&self) -> &'static str {
+        self.0.unit
+    }
+
+    /// The inclusive limits, in [`Error::unit`].
+    #[must_use]
+    pub fn range(&self) -> Option<(f64, f64)> {
+        self.0.range
+    }
+
+    /// What to do about it.
+    #[must_use]
+    pub fn hint(&self) -> Option<&str> {
+        self.0.hint.as_deref()
+    }
+
+    /// Where the limit comes from.
+    #[must_use]
+    pub fn reference(&self) -> Option<Source> {
+        self.0.reference
+    }
+
+    /// The same error one level further out: `pressure` becomes `membrane.pressure`.
+    #[must_use]
+    pub fn within(mut self, outer: &str) -> Self {
+        let inner = &self.0.argument;
+        self.0.argument = Cow::Owned(if inner.is_empty() {
+            outer.to_string()
+        } else if outer.is_empty() || inner.starts_with('[') {
+            format!("{outer}{inner}")
+        } else {
+            format!("{outer}.{inner}")
+        });
+        self
+    }
+
+    /// The same error under the caller's name for the argument.
+    #[must_use]
+    pub fn named(mut self, argument: &str) -> Self {
+        self.0.argument = Cow::Owned(argument.to_string());
+        self
+    }
+}
+
+/// Making errors. Numbers are shown in the unit their limit is stated in.
+impl Error {
+    #[cold]
+    pub(crate) fn new(kind: ErrorKind, argument: impl Into<Cow<'static, str>>, finding: impl Into<String>) -> Self {
+        Self(Box::new(Details {
+            kind,
+            argument: argument.into(),
+            finding: finding.into(),
+            value: f64::NAN,
+            unit: "",
+            range: None,
+            hint: None,
+            reference: None,
+        }))
+    }
+
+    #[must_use]
+    pub(crate) fn with_hint(mut self, hint: impl Into<String>) -> Self {
+        self.0.hint = Some(hint.into());
+        self
+    }
+
+    #[must_use]
+    pub(crate) fn with_value(mut self, value: f64, unit: &Unit) -> Self {
+        self.0.value = value;
+        self.0.unit = unit.symbol;
+        self
+    }
+
+    #[must_use]
+    pub(crate) fn with_range(mut self, low: f64, high: f64) -> Self {
+        self.0.range = Some((low, high));
+        self
+    }
+
+    #[must_use]
+    pub(crate) fn with_reference(mut self, reference: Source) -> Self {
+        self.0.reference = Some(reference);
+        self
+    }
+
+    /// `si` lies outside `range`; the usual slips are recognised.
+    #[cold]
+    pub(crate) fn out_of_range(range: &Range, si: f64) -> Self {
+        if !si.is_finite() {
+            return Self::not_finite(range.argument, si);
+        }
+        let value = range.unit.from_si(si);
+        let (low, high) = (digits::shortest(range.low), digits::shortest(range.high));
+        let error = Self::outside(range.argument, value, range.unit, range.low, range.high, &low, &high);
+        match range.slip(value) {
+            Some(hint) => error.with_hint(hint),
+            None => error,
+        }
+    }
+
+    /// `value` (in `unit`) lies outside limits that were computed: the lower is printed rounded up, the upper down.
+    #[cold]
+    pub(crate) fn out_of_limits(argument: &'static str, value: f64, unit: &'static Unit, low: f64, high: f64) -> Self {
+        if !value.is_finite() {
+            return Self::not_finite(argument, value);
+        }
+        let texts = (digits::lower_limit(low, 4), digits::upper_limit(high, 4));
+        Self::outside(argument, value, unit, low, high, &texts.0, &texts.1)
+    }
+
+    fn outside(
+        argument: &'static str,
+        value: f64,
+        unit: &'static Unit,
+        low: f64,
+        high: f64,
+        low_text: &str,
+        high_text: &str,
+    ) -> Self {
+        let finding = format!(
+            " = {} is outside {low_text} to {}",
+            unit.show(value),
+            unit.with_symbol(high_text)
+        );
+        Self::new(ErrorKind::OutOfRange, argument, finding)
+            .with_value(value, unit)
+            .with_range(low, high)
+    }
+
+    #[cold]
+    pub(crate) fn not_finite(argument: impl Into<Cow<'static, str>>, value: f64) -> Self {
+        let shown = if value.is_nan() {
+            "NaN"
+        } else if value > 0.0 {
+            "infinity"
+        } else {
+            "-infinity"
+        };
+        let mut error = Self::new(
+            ErrorKind::NotFinite,
+            argument,
+            format!(" = {shown} is not a finite number"),
+        );
+        error.0.value = value;
+        error
+    }
+
+    /// A quantity of another kind than is needed.
+    #[cold]
+    pub(crate) fn wrong_dimension(given: &Quantity, needed: Dimension) -> Self {
+        let finding = format!(" = {given} is {}", given.dimension().article_name());
+        let hint = match (given.dimension(), needed) {
+            (Dimension::GaugePressure, Dimension::Pressure) => {
+                String::from("an absolute one is needed: a barometer's 970 hPa is hpa(970)")
+            }
+            (Dimension::Pressure, Dimension::GaugePressure) => {
+                String::from("a gauge pressure is needed: what a gauge shows as 110 psi is psi_gauge(110)")
+            }
+            (Dimension::TemperatureDifference, Dimension::Temperature) => {
+                String::from("a temperature is needed: write deg_c or deg_f")
+            }
+            (Dimension::Temperature, Dimension::TemperatureDifference) => {
+                String::from("a difference of temperatures is needed: write delta_c or delta_f")
+            }
+            _ => format!("{} is needed", needed.article_name()),
+        };
+        Self::new(ErrorKind::WrongDimension, "", finding)
+            .with_value(given.value(), given.unit())
+            .with_hint(hint)
+    }
+
+    #[cold]
+    pub(crate) fn missing(argument: impl Into<Cow<'static, str>>) -> Self {
+        Self::new(ErrorKind::Missing, argument, " is missing")
+    }
+
+    /// `argument = shown does not fit other`, where `other` reads `altitude = 410 m`.
+    #[cold]
+    pub(crate) fn inconsistent(argument: impl Into<Cow<'static, str>>, shown: &str, other: &str) -> Self {
+        Self::new(
+            ErrorKind::Inconsistent,
+            argument,
+            format!(" = {shown} does not fit {other}"),
+        )
+    }
+
+    /// A goal that cannot be reached.
+    #[cold]
+    pub(crate) fn unreachable(argument: impl Into<Cow<'static, str>>, shown: &str) -> Self {
+        Self::new(
+            ErrorKind::Unreachable,
+            argument,
+            format!(" = {shown} cannot be reached"),
+        )
+    }
+
+    /// A limit that cannot be kept.
+    #[cold]
+    pub(crate) fn unkeepable(argument: impl Into<Cow<'static, str>>, shown: &str) -> Self {
+        Self::new(ErrorKind::Unreachable, argument, format!(" = {shown} cannot be kept"))
+    }
+
+    #[cold]
+    pub(crate) fn no_convergence(argument: impl Into<Cow<'static, str>>) -> Self {
+        Self::new(ErrorKind::NoConvergence, argument, " did not settle")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_result_stays_small_and_crosses_threads() {
+        fn shared<T: Send + Sync + 'static>() {}
+        shared::<Error>();
+        assert_eq!(size_of::<Error>(), size_of::<usize>());
+    }
+
+    #[test]
+    fn paths_join() {
+        let inner = Error::missing("pressure");
+        assert_eq!(
+            inner.clone().within("membrane").to_string(),
+            "membrane.pressure is missing"
+        );
+        assert_eq!(Error::missing("[0]").within("sap").argument(), "sap[0]");
+        assert_eq!(Error::missing("").within("air").argument(), "air");
+        assert_eq!(inner.named("feed").argument(), "feed");
+    }
+}

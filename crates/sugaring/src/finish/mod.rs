@@ -1,0 +1,1 @@
+//! The finish: finishing point, hot fill, containers.

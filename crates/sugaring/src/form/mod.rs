@@ -1,0 +1,1 @@
+//! Texts and data from outside: one small tree of keys, numbers, texts and quantities.

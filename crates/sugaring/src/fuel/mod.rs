@@ -1,0 +1,1 @@
+//! Fuel: wood, cord, propane, efficiency.

@@ -1,0 +1,1 @@
+//! Instruments: reading to truth and back.

@@ -1,0 +1,1 @@
+//! Lots of sap and syrup: mass, °Brix, temperature.

@@ -1,0 +1,44 @@
+//! The only door to transcendental functions: libm, so that every target computes the same bits.
+//!
+//! No fused multiply-add, no platform mathematics. A square root is exact by IEEE 754 whoever computes it.
+#![expect(clippy::disallowed_methods, reason = "this is the one place that may call them")]
+
+pub(crate) fn exp(x: f64) -> f64 {
+    libm::exp(x)
+}
+
+pub(crate) fn ln(x: f64) -> f64 {
+    libm::log(x)
+}
+
+/// ln(1 + x), without loss for small x.
+pub(crate) fn ln_1p(x: f64) -> f64 {
+    libm::log1p(x)
+}
+
+pub(crate) fn pow(x: f64, y: f64) -> f64 {
+    libm::pow(x, y)
+}
+
+pub(crate) fn floor(x: f64) -> f64 {
+    libm::floor(x)
+}
+
+pub(crate) fn ceil(x: f64) -> f64 {
+    libm::ceil(x)
+}
+
+/// Nearest whole number, halves away from zero.
+pub(crate) fn round(x: f64) -> f64 {
+    libm::round(x)
+}
+
+#[cfg(feature = "std")]
+pub(crate) fn sqrt(x: f64) -> f64 {
+    x.sqrt()
+}
+
+#[cfg(not(feature = "std"))]
+pub(crate) fn sqrt(x: f64) -> f64 {
+    libm::sqrt(x)
+}

@@ -1,0 +1,1 @@
+//! Membranes: concentrating sap by reverse osmosis.

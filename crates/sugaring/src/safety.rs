@@ -1,0 +1,1 @@
+//! The usual cautions, as data; local codes and licensed trades come first.

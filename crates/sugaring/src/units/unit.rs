@@ -1,0 +1,68 @@
+use alloc::{format, string::String};
+
+use super::Dimension;
+use crate::digits;
+
+/// A unit as data: how a value in it becomes SI and back, and how it is written.
+///
+/// A unit is `(x − zero)·times/over + offset` with `times` or `over` equal to 1, so that 0.01 and 1e-3
+/// are divisions and 35 % is 0.35 to the bit.
+#[derive(Clone, Copy, Debug)]
+pub struct Unit {
+    /// What it measures.
+    pub dimension: Dimension,
+    /// The word that makes and reads it, `gal_per_h`.
+    pub word: &'static str,
+    /// The symbol in texts and JSON, `gal/h`; empty for plain numbers.
+    pub symbol: &'static str,
+    /// Other spellings that are understood.
+    pub aliases: &'static [&'static str],
+    /// What defines the factor.
+    pub definition: &'static str,
+    pub(super) zero: f64,
+    pub(super) times: f64,
+    pub(super) over: f64,
+    pub(super) offset: f64,
+}
+
+impl PartialEq for Unit {
+    fn eq(&self, other: &Self) -> bool {
+        self.word == other.word
+    }
+}
+
+impl Eq for Unit {}
+
+impl Unit {
+    /// `value` in this unit, in SI.
+    #[must_use]
+    pub const fn to_si(&self, value: f64) -> f64 {
+        (value - self.zero) * self.times / self.over + self.offset
+    }
+
+    /// `si`, in this unit.
+    #[must_use]
+    pub const fn from_si(&self, si: f64) -> f64 {
+        (si - self.offset) * self.over / self.times + self.zero
+    }
+
+    /// The factor to SI of one step of this unit.
+    #[must_use]
+    pub const fn factor(&self) -> f64 {
+        self.times / self.over
+    }
+
+    /// `value` with the symbol, in at most six significant digits, as errors show it.
+    pub(crate) fn show(&self, value: f64) -> String {
+        self.with_symbol(&digits::significant(value, 6))
+    }
+
+    /// A number's text with the symbol.
+    pub(crate) fn with_symbol(&self, number: &str) -> String {
+        if self.symbol.is_empty() {
+            String::from(number)
+        } else {
+            format!("{number} {}", self.symbol)
+        }
+    }
+}

@@ -1,0 +1,1 @@
+//! Water: the boiling line, latent heat, the liquid.
