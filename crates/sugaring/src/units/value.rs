@@ -36,6 +36,9 @@ pub trait Word: Copy + Debug {
 
     /// The unit as data.
     fn unit() -> &'static Unit;
+
+    /// The quantity of a number in SI.
+    fn of_si(si: f64) -> Self::Quantity;
 }
 
 macro_rules! quantities {

@@ -65,6 +65,10 @@ macro_rules! word {
             fn unit() -> &'static Unit {
                 &table::$word
             }
+
+            fn of_si(si: f64) -> $dimension {
+                <$dimension as Si>::of_si(si)
+            }
         }
     };
 }
