@@ -10,6 +10,7 @@ use core::fmt;
 
 use crate::{
     digits,
+    nearest::nearest,
     relation::{Range, Source},
     units::{Dimension, Quantity, Unit},
 };
@@ -309,6 +310,24 @@ impl Error {
             .with_hint(hint)
     }
 
+    /// A key, fuel, species or choice nobody knows; the nearest of `names` is the hint.
+    #[cold]
+    pub(crate) fn unknown_name<'a>(
+        argument: impl Into<Cow<'static, str>>,
+        given: &str,
+        names: impl IntoIterator<Item = &'a str>,
+    ) -> Self {
+        let error = Self::new(
+            ErrorKind::UnknownName,
+            argument,
+            format!(" has the unknown name \"{given}\""),
+        );
+        match nearest(given, names) {
+            Some(name) => error.with_hint(format!("nearest: {name}")),
+            None => error,
+        }
+    }
+
     #[cold]
     pub(crate) fn missing(argument: impl Into<Cow<'static, str>>) -> Self {
         Self::new(ErrorKind::Missing, argument, " is missing")
@@ -355,6 +374,15 @@ mod tests {
         fn shared<T: Send + Sync + 'static>() {}
         shared::<Error>();
         assert_eq!(size_of::<Error>(), size_of::<usize>());
+    }
+
+    #[test]
+    fn a_misspelt_name_shows_the_nearest() {
+        let error = Error::unknown_name("membrane", "presure", ["pressure", "pump"]);
+        assert_eq!(
+            error.to_string(),
+            "membrane has the unknown name \"presure\"; nearest: pressure"
+        );
     }
 
     #[test]

@@ -28,6 +28,7 @@ pub mod instrument;
 mod lot;
 mod math;
 pub mod membrane;
+mod nearest;
 mod relation;
 pub mod safety;
 mod solve;
