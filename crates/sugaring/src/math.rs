@@ -1,7 +1,6 @@
 //! The only door to transcendental functions: libm, so that every target computes the same bits.
 //!
 //! No fused multiply-add, no platform mathematics. A square root is exact by IEEE 754 whoever computes it.
-#![expect(clippy::disallowed_methods, reason = "this is the one place that may call them")]
 
 pub(crate) fn exp(x: f64) -> f64 {
     libm::exp(x)
@@ -34,6 +33,7 @@ pub(crate) fn round(x: f64) -> f64 {
 }
 
 #[cfg(feature = "std")]
+#[expect(clippy::disallowed_methods, reason = "this is the one place that may call it")]
 pub(crate) fn sqrt(x: f64) -> f64 {
     x.sqrt()
 }
