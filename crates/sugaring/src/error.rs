@@ -5,6 +5,7 @@ use alloc::{
     boxed::Box,
     format,
     string::{String, ToString},
+    vec::Vec,
 };
 use core::fmt;
 
@@ -12,7 +13,7 @@ use crate::{
     digits,
     nearest::nearest,
     relation::{Range, Source},
-    units::{Dimension, Quantity, Unit},
+    units::{Dimension, Quantity, Unit, quoted},
 };
 
 /// What went wrong, as one word.
@@ -109,8 +110,13 @@ struct Details {
 
 impl fmt::Display for Details {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}{}", self.argument, self.finding)?;
+        if self.argument.is_empty() {
+            f.write_str(self.finding.trim_start_matches([' ', '=']))?;
+        } else {
+            write!(f, "{}{}", self.argument, self.finding)?;
+        }
         match &self.hint {
+            Some(hint) if self.finding.ends_with(':') => write!(f, " {hint}"),
             Some(hint) => write!(f, "; {hint}"),
             None => Ok(()),
         }
@@ -303,6 +309,10 @@ impl Error {
             (Dimension::Temperature, Dimension::TemperatureDifference) => {
                 String::from("a difference of temperatures is needed: write delta_c or delta_f")
             }
+            (Dimension::Ratio, Dimension::Brix) => {
+                let percent = digits::significant(given.si() * 100.0, 6);
+                format!("a °Brix is needed: {percent} % is written {percent}")
+            }
             _ => format!("{} is needed", needed.article_name()),
         };
         Self::new(ErrorKind::WrongDimension, "", finding)
@@ -310,22 +320,39 @@ impl Error {
             .with_hint(hint)
     }
 
-    /// A key, fuel, species or choice nobody knows; the nearest of `names` is the hint.
+    /// A key, fuel, species or choice nobody knows; the nearest of `names` is the hint, or else all of them.
     #[cold]
     pub(crate) fn unknown_name<'a>(
         argument: impl Into<Cow<'static, str>>,
         given: &str,
         names: impl IntoIterator<Item = &'a str>,
     ) -> Self {
-        let error = Self::new(
-            ErrorKind::UnknownName,
-            argument,
-            format!(" has the unknown name \"{given}\""),
-        );
-        match nearest(given, names) {
-            Some(name) => error.with_hint(format!("nearest: {name}")),
-            None => error,
-        }
+        const MOST: usize = 24;
+        let names: Vec<&str> = names.into_iter().collect();
+        let near = nearest(given, &names);
+        let hint = match (near.as_slice(), names.get(MOST)) {
+            ([], None) => format!("known: {}", names.join(", ")),
+            ([], Some(_)) => format!("known: {}, …", names.get(..MOST).unwrap_or_default().join(", ")),
+            (near, _) => format!("nearest: {}", near.join(", ")),
+        };
+        Self::unknown(argument, given).with_hint(hint)
+    }
+
+    /// A key or a choice of the documentation that comes later.
+    #[cold]
+    pub(crate) fn not_yet(argument: impl Into<Cow<'static, str>>, given: &str) -> Self {
+        Self::unknown(argument, given).with_hint("this version does not know it yet")
+    }
+
+    fn unknown(argument: impl Into<Cow<'static, str>>, given: &str) -> Self {
+        let finding = format!(" has the unknown name {}", quoted(given));
+        Self::new(ErrorKind::UnknownName, argument, finding)
+    }
+
+    /// Something that is no input of the kind that is needed; `shown` as it was given, texts in quotes.
+    #[cold]
+    pub(crate) fn unreadable(argument: impl Into<Cow<'static, str>>, shown: &str) -> Self {
+        Self::new(ErrorKind::Unreadable, argument, format!(" = {shown} cannot be read"))
     }
 
     #[cold]
@@ -382,6 +409,11 @@ mod tests {
         assert_eq!(
             error.to_string(),
             "membrane has the unknown name \"presure\"; nearest: pressure"
+        );
+        let error = Error::unknown_name("evaporator.run", "stream", ["batch", "flood"]);
+        assert_eq!(
+            error.to_string(),
+            "evaporator.run has the unknown name \"stream\"; known: batch, flood"
         );
     }
 

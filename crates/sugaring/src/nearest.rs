@@ -1,40 +1,80 @@
-//! The known name that a misspelt one most likely means.
+//! The known names that a misspelt one most likely means.
 
-use alloc::vec::Vec;
+use alloc::{vec, vec::Vec};
 
-/// The name with the fewest changed letters, if few enough to be the same word; the first of equals.
-pub(crate) fn nearest<'a>(given: &str, names: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
-    // Nobody misspells at length, and the work grows with it.
-    const LONGEST: usize = 60;
-    let given: Vec<char> = given.chars().take(LONGEST).flat_map(char::to_lowercase).collect();
-    let enough = 1 + given.len() / 3;
-    let mut best: Option<(usize, &str)> = None;
-    for name in names {
-        let changes = distance(&given, name);
-        if changes <= enough && best.is_none_or(|(least, _)| changes < least) {
-            best = Some((changes, name));
-        }
-    }
-    best.map(|(_, name)| name)
+/// Nobody misspells at length, and the work grows with it.
+const LONGEST: usize = 40;
+
+/// Those of `known` that are nearest to `given`, at most three.
+pub(crate) fn nearest<'a>(given: &str, known: &[&'a str]) -> Vec<&'a str> {
+    let near = known
+        .iter()
+        .filter_map(|name| distance(given, name).map(|slips| (slips, *name)));
+    closest(near.collect())
 }
 
-/// Letters to insert, drop or change (Levenshtein 1966).
-fn distance(given: &[char], name: &str) -> usize {
-    let mut row: Vec<usize> = (0..=given.len()).collect();
-    for (line, letter) in name.chars().flat_map(char::to_lowercase).enumerate() {
-        let mut corner = line;
-        let mut left = line + 1;
-        for (above, &mine) in row.iter_mut().skip(1).zip(given) {
-            let changed = corner + usize::from(mine != letter);
-            corner = *above;
-            left = changed.min(*above + 1).min(left + 1);
-            *above = left;
-        }
-        if let Some(first) = row.first_mut() {
-            *first = line + 1;
-        }
+/// At most three, those with the fewest slips first; where letters differ in case alone, nothing else.
+pub(crate) fn closest<T>(mut near: Vec<(usize, T)>) -> Vec<T> {
+    near.sort_by_key(|(slips, _)| *slips);
+    let same = near.first().is_some_and(|(slips, _)| *slips == 0);
+    let kept = near.into_iter().filter(|(slips, _)| !same || *slips == 0);
+    kept.take(3).map(|(_, name)| name).collect()
+}
+
+/// How far `given` lies from `known`; `None` where it is too far for a slip of the pen.
+///
+/// Letters in another case cost nothing; a swap of neighbours is one slip. A spelling that holds the
+/// whole of `given` is near too, after those that differ by one slip.
+pub(crate) fn distance(given: &str, known: &str) -> Option<usize> {
+    let letters = |text: &str| -> Vec<char> {
+        let start: Vec<char> = text.chars().take(LONGEST + 1).collect();
+        start.into_iter().flat_map(char::to_lowercase).collect()
+    };
+    let (given, known) = (letters(given), letters(known));
+    if given.is_empty() || given.len() > LONGEST {
+        return None;
     }
-    row.last().copied().unwrap_or(0)
+    let slips = slips(&given, &known);
+    let most = match given.len() {
+        1 => 0,
+        2..=5 => 1,
+        length => length / 3,
+    };
+    if slips <= most {
+        return Some(slips);
+    }
+    let holds = given.len() >= 3 && known.windows(given.len()).any(|part| part == given);
+    holds.then_some(most.max(2))
+}
+
+/// Letters to insert, drop, change or swap with their neighbour (Damerau 1964, each letter in one slip at most).
+fn slips(given: &[char], known: &[char]) -> usize {
+    let width = known.len() + 1;
+    let mut before: Vec<usize> = vec![usize::MAX; width];
+    let mut last: Vec<usize> = (0..width).collect();
+    let mut previous = None;
+    for (row, &g) in given.iter().enumerate() {
+        let mut now = Vec::with_capacity(width);
+        let mut left = row + 1;
+        now.push(left);
+        let mut known_before = None;
+        for (column, &k) in known.iter().enumerate() {
+            let at = |line: &[usize], index: usize| line.get(index).copied().unwrap_or(usize::MAX);
+            let changed = at(&last, column) + usize::from(g != k);
+            let mut best = changed.min(left + 1).min(at(&last, column + 1) + 1);
+            if previous == Some(k) && known_before == Some(g) && g != k {
+                let swapped = at(&before, column.wrapping_sub(1)).saturating_add(1);
+                best = best.min(swapped);
+            }
+            now.push(best);
+            left = best;
+            known_before = Some(k);
+        }
+        before = last;
+        last = now;
+        previous = Some(g);
+    }
+    last.last().copied().unwrap_or(usize::MAX)
 }
 
 #[cfg(test)]
@@ -42,33 +82,45 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
-    #[test]
-    fn the_intended_name_is_found() {
-        let names = ["pressure", "pressure_limit", "parallel", "pump"];
-        assert_eq!(nearest("presure", names), Some("pressure"));
-        assert_eq!(nearest("Pumpe", names), Some("pump"));
-        assert_eq!(nearest("temperature", names), None);
-        assert_eq!(nearest("", names), None);
+    fn between(a: &str, b: &str) -> usize {
+        let letters = |t: &str| t.chars().collect::<Vec<_>>();
+        slips(&letters(a), &letters(b))
     }
 
     #[test]
-    fn a_distance_counts_letters() {
-        let letters = |text: &str| text.chars().collect::<Vec<_>>();
-        for (given, name, changes) in [
-            ("", "", 0),
-            ("", "abc", 3),
-            ("abc", "", 3),
-            ("kitten", "sitting", 3),
-            ("same", "same", 0),
-        ] {
-            assert_eq!(distance(&letters(given), name), changes, "{given} {name}");
-        }
+    fn slips_are_counted() {
+        assert_eq!(between("", ""), 0);
+        assert_eq!(between("", "gal"), 3);
+        assert_eq!(between("gall", "gal"), 1);
+        assert_eq!(between("presure", "pressure"), 1);
+        assert_eq!(between("perssure", "pressure"), 1);
+        assert_eq!(between("kitten", "sitting"), 3);
+        assert_eq!(between("ca", "abc"), 3);
+    }
+
+    #[test]
+    fn near_is_a_slip_of_the_pen() {
+        assert_eq!(
+            nearest("presure", &["parallel", "pressure", "pressure_limit"]),
+            ["pressure"]
+        );
+        assert_eq!(nearest("BRIX", &["brix", "volume"]), ["brix"]);
+        assert_eq!(nearest("limit", &["pressure", "pressure_limit"]), ["pressure_limit"]);
+        assert!(nearest("x", &["m", "g", "L"]).is_empty());
+        assert!(nearest(&"a".repeat(100_000), &["a"]).is_empty());
     }
 
     proptest! {
         #[test]
         fn any_text_is_taken(given in ".*") {
-            let _ = nearest(&given, ["pressure", "°Bx"]);
+            let _ = nearest(&given, &["pressure", "°Bx"]);
+        }
+
+        #[test]
+        fn slips_are_a_distance(a in "[a-d]{0,6}", b in "[a-d]{0,6}") {
+            prop_assert_eq!(between(&a, &b), between(&b, &a));
+            prop_assert_eq!(between(&a, &b) == 0, a == b);
+            prop_assert!(between(&a, &b) <= a.len().max(b.len()));
         }
     }
 }

@@ -27,6 +27,7 @@ pub use measured::{Given, Measured, Uncertain, measured};
 pub use others::{Count, Permeance};
 pub use price::{Price, price};
 pub use quantity::Quantity;
+pub use text::parse;
 pub use unit::Unit;
 pub use value::{
     Area, Concentration, Conductivity, Density, Energy, EnergyPerMass, Flow, Length, Mass, MassFlow, PerKelvin, Power,
@@ -34,6 +35,7 @@ pub use value::{
 };
 pub use words::*;
 
+pub(crate) use spelling::quoted;
 pub(crate) use value::Si;
 
 mod brix;
@@ -43,6 +45,9 @@ mod measured;
 mod others;
 mod price;
 mod quantity;
+mod refusal;
+mod spelling;
+mod text;
 mod unit;
 mod value;
 mod words;

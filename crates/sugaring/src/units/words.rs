@@ -125,7 +125,7 @@ macro_rules! with_table {
 with_table! {
     words! {
         Volume in volume {
-            gal "gal" ["gallon", "gallons", "US gal"] (0.0, 3.785_411_784e-3, 1.0, 0.0) "231 in³ exactly";
+            gal "gal" ["gallon", "gallons", "US gal", "US gallon", "US gallons"] (0.0, 3.785_411_784e-3, 1.0, 0.0) "231 in³ exactly";
             imp_gal "imp gal" ["imperial gallon", "imperial gallons"] (0.0, 4.546_09e-3, 1.0, 0.0) "exact by definition";
             quart "qt" ["quarts"] (0.0, 9.463_529_46e-4, 1.0, 0.0) "a quarter of a US gallon";
             fl_oz "fl oz" ["fluid ounce", "fluid ounces"] (0.0, 2.957_352_956_25e-5, 1.0, 0.0) "a US gallon / 128";
@@ -175,7 +175,7 @@ with_table! {
         Time in time {
             seconds "s" ["second", "sec"] (0.0, 1.0, 1.0, 0.0) "SI";
             minutes "min" ["minute"] (0.0, 60.0, 1.0, 0.0) "60 s";
-            hours "h" ["hour", "hr"] (0.0, 3600.0, 1.0, 0.0) "3600 s";
+            hours "h" ["hour", "hr", "hrs"] (0.0, 3600.0, 1.0, 0.0) "3600 s";
             days "d" ["day"] (0.0, 86_400.0, 1.0, 0.0) "24 h";
         }
         Flow in volume_rate {
@@ -241,9 +241,9 @@ with_table! {
     own_words! {
         GaugePressure in gauge_pressure {
             pa_gauge "Pa gauge" [] (0.0, 1.0, 1.0, 0.0) "1 Pa above the room";
-            kpa_gauge "kPa gauge" ["kPag"] (0.0, 1000.0, 1.0, 0.0) "1000 Pa above the room";
-            bar_gauge "bar gauge" ["barg"] (0.0, 1e5, 1.0, 0.0) "1e5 Pa above the room";
-            psi_gauge "psi gauge" ["psig"] (0.0, 6_894.757_293_168_361, 1.0, 0.0) "psi above the room";
+            kpa_gauge "kPa gauge" ["kPag", "kPa(g)"] (0.0, 1000.0, 1.0, 0.0) "1000 Pa above the room";
+            bar_gauge "bar gauge" ["barg", "bar(g)", "bar g"] (0.0, 1e5, 1.0, 0.0) "1e5 Pa above the room";
+            psi_gauge "psi gauge" ["psig", "psi(g)", "psi g"] (0.0, 6_894.757_293_168_361, 1.0, 0.0) "psi above the room";
         }
         Permeance in permeance {
             litre_per_h_bar "L/h/bar" ["L/(h bar)", "L/h bar"] (0.0, 1.0, 3.6e11, 0.0) "1 L/h per bar";

@@ -1,0 +1,428 @@
+//! What a text must not be, and what to write instead: each hint names one text that is read.
+
+use alloc::{format, string::String, vec::Vec};
+
+use super::{
+    Dimension, Quantity, Unit,
+    spelling::{clipped, normal, quoted},
+    table,
+    text::number,
+};
+use crate::{
+    digits,
+    error::{Error, ErrorKind},
+    nearest::{closest, distance},
+};
+
+/// A text without a number at its start.
+#[cold]
+pub(super) fn no_number(text: &str, wanted: Option<Dimension>) -> Error {
+    let error = Error::unreadable("", &quoted(text));
+    if let Some(rest) = text.strip_prefix(',') {
+        return error.with_hint(comma(text, "0", rest));
+    }
+    if let Some((part, rest)) = signed_fraction(text) {
+        return error.with_hint(write_as(part, rest));
+    }
+    if let Some(hint) = called(text) {
+        return error.with_hint(hint);
+    }
+    let example = match wanted.map(Dimension::common_units) {
+        Some((Some(unit), _)) => Quantity::new(40.0, unit),
+        Some((None, _)) => Quantity::new(0.25, &table::fraction),
+        None => Quantity::new(40.0, &table::gal),
+    };
+    match Unit::named(text) {
+        Some(unit) => error.with_hint(format!(
+            "write a number before it, such as {}",
+            Quantity::new(40.0, unit)
+        )),
+        None => error.with_hint(format!("write a number with its unit, such as {example}")),
+    }
+}
+
+/// A number that is followed by something that is no unit.
+#[cold]
+pub(super) fn no_unit(text: &str, value: f64, rest: &str, wanted: Option<Dimension>) -> Error {
+    let unreadable = || Error::unreadable("", &quoted(text));
+    if let Some(tail) = rest.strip_prefix(',') {
+        let head = text.split(',').next().unwrap_or_default();
+        return unreadable().with_hint(comma(text, head.trim(), tail));
+    }
+    if let Some((share, unit)) = fraction_of(value, rest) {
+        return unreadable().with_hint(write_as(share, unit));
+    }
+    if let Some((part, unit)) = fraction(rest) {
+        let whole = if value.is_sign_negative() {
+            value - part
+        } else {
+            value + part
+        };
+        return unreadable().with_hint(write_as(whole, unit));
+    }
+    if let Some(hint) = second_number(text, value, rest) {
+        return unreadable().with_hint(hint);
+    }
+    unknown_unit(value, rest, wanted)
+}
+
+fn unknown_unit(value: f64, given: &str, wanted: Option<Dimension>) -> Error {
+    let finding = format!(" has the unknown unit {}", quoted(given));
+    let error = Error::new(ErrorKind::UnknownUnit, "", finding).with_value(value, &table::fraction);
+    let shown = table::fraction.show(value);
+    let scale = match normal(given).as_str() {
+        "C" | "c" => Some("°C"),
+        "F" | "f" => Some("°F"),
+        _ => None,
+    };
+    match (scale, wanted) {
+        (Some(scale), Some(Dimension::Temperature)) => error.with_hint(format!("write {shown} {scale}")),
+        (Some(scale), Some(Dimension::TemperatureDifference)) => error.with_hint(format!("write {shown} Δ{scale}")),
+        (Some(scale), None) => error.with_hint(format!(
+            "write {shown} {scale} for a temperature, {shown} Δ{scale} for a difference"
+        )),
+        _ => error.with_hint(nearest_units(given, wanted)),
+    }
+}
+
+/// The units whose spellings are nearest; without one, those of the dimension.
+fn nearest_units(given: &str, wanted: Option<Dimension>) -> String {
+    let given = normal(given);
+    let fit = |unit: &&&Unit| wanted.is_none_or(|dimension| dimension == unit.dimension) && !unit.symbol.is_empty();
+    let near: Vec<(usize, &Unit)> = table::ALL
+        .iter()
+        .filter(fit)
+        .filter_map(|unit| {
+            let slips = unit.spellings().filter_map(|known| distance(&given, known)).min()?;
+            Some((slips, *unit))
+        })
+        .collect();
+    let near = closest(near);
+    if !near.is_empty() {
+        let names: Vec<&str> = near.into_iter().map(shown).collect();
+        return format!("nearest: {}", names.join(", "));
+    }
+    if wanted.is_none() {
+        return String::from("such as gal, L, lb, kg, °C, °F, kPa, ft, h");
+    }
+    let names: Vec<&str> = table::ALL.iter().filter(fit).map(|unit| shown(unit)).collect();
+    format!("known: {}", names.join(", "))
+}
+
+/// A unit in a hint: its symbol, and which gallon it is.
+fn shown(unit: &Unit) -> &'static str {
+    if *unit == table::gal {
+        "gal (US gallon)"
+    } else {
+        unit.symbol
+    }
+}
+
+/// "1/2 in": the value of the fraction and what stands behind it.
+fn fraction_of(numerator: f64, rest: &str) -> Option<(f64, &str)> {
+    let (denominator, unit) = number(rest.strip_prefix(['/', '⁄'])?.trim_start())?;
+    let share = numerator / denominator;
+    share.is_finite().then_some((share, unit))
+}
+
+/// A fraction at the start of a text: "1/2 in", "½ in".
+fn fraction(text: &str) -> Option<(f64, &str)> {
+    const SIGNS: [(char, f64); 9] = [
+        ('½', 0.5),
+        ('¼', 0.25),
+        ('¾', 0.75),
+        ('⅓', 1.0 / 3.0),
+        ('⅔', 2.0 / 3.0),
+        ('⅛', 0.125),
+        ('⅜', 0.375),
+        ('⅝', 0.625),
+        ('⅞', 0.875),
+    ];
+    for (sign, value) in SIGNS {
+        if let Some(unit) = text.strip_prefix(sign) {
+            return Some((value, unit));
+        }
+    }
+    let (numerator, rest) = number(text)?;
+    fraction_of(numerator, rest.trim_start())
+}
+
+fn signed_fraction(text: &str) -> Option<(f64, &str)> {
+    match text.strip_prefix(['-', '−']) {
+        Some(unsigned) => fraction(unsigned.trim_start()).map(|(value, rest)| (-value, rest)),
+        None => fraction(text),
+    }
+}
+
+/// `"deg_c(20)"`, as it is written in a program.
+fn called(text: &str) -> Option<String> {
+    let (word, inner) = text.strip_suffix(')')?.split_once('(')?;
+    let (value, rest) = number(inner.trim())?;
+    let unit = Unit::named(word)?;
+    rest.is_empty().then(|| format!("write {}", Quantity::new(value, unit)))
+}
+
+/// A decimal comma, or a comma between thousands?
+fn comma(text: &str, head: &str, tail: &str) -> String {
+    let digits = tail.bytes().take_while(u8::is_ascii_digit).count();
+    let whole = |part: &str| {
+        part.trim_start_matches(['-', '−', '+'])
+            .bytes()
+            .all(|b| b.is_ascii_digit())
+    };
+    let (decimals, rest) = tail.split_at_checked(digits).unwrap_or((tail, ""));
+    let plain = !decimals.is_empty() && whole(head) && !rest.contains([',', '.']) && text.len() <= 60;
+    let value = |digits: &str| number(digits).map(|(value, _)| value);
+    match (
+        value(&format!("{head}.{decimals}")),
+        value(&format!("{head}{decimals}")),
+    ) {
+        (Some(decimal), Some(grouped)) if plain => {
+            let (decimal, grouped) = (digits::shortest(decimal), digits::shortest(grouped));
+            format!("is it {} or {}?", behind(&decimal, rest), behind(&grouped, rest))
+        }
+        _ => String::from("write the number with a decimal point and without commas"),
+    }
+}
+
+/// "5 ft 3 in", "10 000 L", "7-8 bar", "95 ± 2 L".
+fn second_number(text: &str, value: f64, rest: &str) -> Option<String> {
+    if let Some(tail) = rest.strip_prefix('±') {
+        let (uncertainty, unit) = number(tail.trim_start())?;
+        let unit = Unit::named(unit)?;
+        return Some(format!(
+            "write {{\"value\": {}, \"unit\": \"{}\", \"uncertainty\": {}}}",
+            digits::shortest(value),
+            unit.symbol,
+            digits::shortest(uncertainty)
+        ));
+    }
+    if let Some(hint) = grouped(text, rest) {
+        return Some(hint);
+    }
+    let starts = |part: &str| number(part).is_some() || part.starts_with(',');
+    let after_space = || {
+        let mut spaces = rest.char_indices().filter(|(_, c)| c.is_whitespace());
+        spaces.find_map(|(at, space)| {
+            let next = at + space.len_utf8();
+            rest.get(next..).is_some_and(starts).then_some(next)
+        })
+    };
+    let start = if starts(rest) { 0 } else { after_space()? };
+    let (unit, second) = rest.split_at_checked(start)?;
+    let sum = || {
+        let unit = Unit::named(unit)?;
+        let (more, other) = number(second)?;
+        let other = Unit::named(other)?;
+        let adds = unit.dimension == other.dimension
+            && !matches!(unit.dimension, Dimension::Temperature | Dimension::GaugePressure)
+            && unit != other
+            && more >= 0.0
+            && value >= 0.0;
+        let total = unit.from_si(unit.to_si(value) + other.to_si(more));
+        (adds && total.is_finite()).then(|| format!("write {}", unit.with_symbol(&digits::significant(total, 6))))
+    };
+    Some(sum().unwrap_or_else(|| String::from("write one number with one unit")))
+}
+
+/// Digits in groups of three: `10 000 L`, `10'000 L`, `10_000 L`.
+fn grouped(text: &str, rest: &str) -> Option<String> {
+    let head = text.strip_suffix(rest)?.trim_end();
+    let group = rest.strip_prefix(['\'', '’', '_']).unwrap_or(rest);
+    let digits = group.bytes().take_while(u8::is_ascii_digit).count();
+    let (group, unit) = group.split_at_checked(digits)?;
+    let fits = digits == 3 && (1..=3).contains(&head.len()) && head.bytes().all(|b| b.is_ascii_digit());
+    (fits && !unit.contains(|c: char| c.is_ascii_digit()))
+        .then(|| format!("write {}", behind(&format!("{head}{group}"), unit)))
+}
+
+fn write_as(value: f64, unit: &str) -> String {
+    format!("write {}", behind(&digits::significant(value, 6), unit))
+}
+
+/// A number before what was written as its unit.
+fn behind(number: &str, unit: &str) -> String {
+    let unit = clipped(unit.trim(), 24);
+    if unit.is_empty() {
+        String::from(number)
+    } else {
+        format!("{number} {unit}")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What is refused, where a dimension is wanted, with its text.
+    const REFUSED: &[(&str, Option<Dimension>, &str)] = &[
+        (
+            "1/2 in",
+            Some(Dimension::Length),
+            "\"1/2 in\" cannot be read; write 0.5 in",
+        ),
+        (
+            "1 1/2 in",
+            Some(Dimension::Length),
+            "\"1 1/2 in\" cannot be read; write 1.5 in",
+        ),
+        ("5½ in", None, "\"5½ in\" cannot be read; write 5.5 in"),
+        ("½ in", None, "\"½ in\" cannot be read; write 0.5 in"),
+        (
+            "-1/3",
+            Some(Dimension::Ratio),
+            "\"-1/3\" cannot be read; write -0.333333",
+        ),
+        ("2,5 L", None, "\"2,5 L\" cannot be read; is it 2.5 L or 25 L?"),
+        (
+            "1,000 gal",
+            None,
+            "\"1,000 gal\" cannot be read; is it 1 gal or 1000 gal?",
+        ),
+        (",5 L", None, "\",5 L\" cannot be read; is it 0.5 L or 5 L?"),
+        (
+            "1,234.5 L",
+            None,
+            "\"1,234.5 L\" cannot be read; write the number with a decimal point and without commas",
+        ),
+        (
+            "5 ft 3 in",
+            Some(Dimension::Length),
+            "\"5 ft 3 in\" cannot be read; write 5.25 ft",
+        ),
+        (
+            "5 °C 3 °F",
+            None,
+            "\"5 °C 3 °F\" cannot be read; write one number with one unit",
+        ),
+        ("10 000 L", None, "\"10 000 L\" cannot be read; write 10000 L"),
+        (
+            "7-8 bar",
+            None,
+            "\"7-8 bar\" cannot be read; write one number with one unit",
+        ),
+        (
+            "95 ± 2 L",
+            None,
+            "\"95 ± 2 L\" cannot be read; write {\"value\": 95, \"unit\": \"L\", \"uncertainty\": 2}",
+        ),
+        (
+            "gal",
+            Some(Dimension::Volume),
+            "\"gal\" cannot be read; write a number before it, such as 40 gal",
+        ),
+        (
+            "deg_c(20)",
+            Some(Dimension::Temperature),
+            "\"deg_c(20)\" cannot be read; write 20 °C",
+        ),
+        (
+            "much",
+            Some(Dimension::Mass),
+            "\"much\" cannot be read; write a number with its unit, such as 40 kg",
+        ),
+        (
+            "",
+            None,
+            "\"\" cannot be read; write a number with its unit, such as 40 gal",
+        ),
+        (
+            "20 C",
+            Some(Dimension::Temperature),
+            "has the unknown unit \"C\"; write 20 °C",
+        ),
+        (
+            "7.1F",
+            Some(Dimension::TemperatureDifference),
+            "has the unknown unit \"F\"; write 7.1 Δ°F",
+        ),
+        (
+            "68 F",
+            None,
+            "has the unknown unit \"F\"; write 68 °F for a temperature, 68 Δ°F for a difference",
+        ),
+        (
+            "40 gall",
+            Some(Dimension::Volume),
+            "has the unknown unit \"gall\"; nearest: gal (US gallon), imp gal",
+        ),
+        (
+            "40 KG",
+            Some(Dimension::Mass),
+            "has the unknown unit \"KG\"; nearest: kg",
+        ),
+        (
+            "3 pails",
+            Some(Dimension::Volume),
+            "has the unknown unit \"pails\"; known: gal (US gallon), imp gal, qt, fl oz, L, mL, m³, cord",
+        ),
+        (
+            "20",
+            Some(Dimension::Temperature),
+            "20 needs a unit: write deg_c(20) or deg_f(20)",
+        ),
+        ("20", None, "20 needs a unit: write it behind, as in 20 gal"),
+        ("170 L", Some(Dimension::Mass), "170 L is a volume; a mass is needed"),
+        (
+            "0.97 bar gauge",
+            Some(Dimension::Pressure),
+            "0.97 bar gauge is a gauge pressure; an absolute one is needed: a barometer's 970 hPa is hpa(970)",
+        ),
+        (
+            "1.8 %",
+            Some(Dimension::Brix),
+            "1.8 % is a ratio; a °Brix is needed: 1.8 % is written 1.8",
+        ),
+        ("1e999 L", None, "infinity is not a finite number"),
+    ];
+
+    #[test]
+    fn refusals_say_what_to_write() {
+        for (text, wanted, says) in REFUSED {
+            let error = Quantity::read(text, *wanted).unwrap_err();
+            assert_eq!(error.to_string(), *says, "{text}");
+        }
+    }
+
+    #[test]
+    fn what_a_hint_writes_is_read() {
+        for (text, wanted, _) in REFUSED {
+            let error = Quantity::read(text, *wanted).unwrap_err();
+            let hint = error.hint().unwrap_or_default();
+            let Some(written) = hint.strip_prefix("write ") else {
+                continue;
+            };
+            if written.starts_with(|c: char| c.is_ascii_digit() || c == '-') {
+                let written = written.split(" for a temperature").next().unwrap();
+                assert!(Quantity::read(written, *wanted).is_ok(), "{hint}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_path_goes_before() {
+        let error = Quantity::read("40 gall", Some(Dimension::Volume)).unwrap_err();
+        assert_eq!(
+            error.within("sap[0].volume").to_string(),
+            "sap[0].volume has the unknown unit \"gall\"; nearest: gal (US gallon), imp gal"
+        );
+        let error = Quantity::read("20", Some(Dimension::Temperature)).unwrap_err();
+        assert_eq!(
+            error.named("temperature").to_string(),
+            "temperature = 20 needs a unit: write deg_c(20) or deg_f(20)"
+        );
+    }
+
+    #[test]
+    fn long_texts_are_cut_and_cost_little() {
+        for text in [
+            "5 ft ".repeat(50_000),
+            "1 ".repeat(50_000),
+            "9".repeat(100_000),
+            "5 ".to_owned() + &"x".repeat(500_000),
+        ] {
+            let error = Quantity::parse(&text).unwrap_err();
+            assert!(error.to_string().chars().count() < 200, "{error}");
+        }
+    }
+}
