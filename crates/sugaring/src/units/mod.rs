@@ -35,7 +35,7 @@ pub use value::{
 };
 pub use words::*;
 
-pub(crate) use spelling::quoted;
+pub(crate) use spelling::{clipped, quoted};
 pub(crate) use value::Si;
 
 mod brix;

@@ -66,7 +66,9 @@ pub(super) fn no_unit(text: &str, value: f64, rest: &str, wanted: Option<Dimensi
     unknown_unit(value, rest, wanted)
 }
 
-fn unknown_unit(value: f64, given: &str, wanted: Option<Dimension>) -> Error {
+/// A unit nobody knows.
+#[cold]
+pub(super) fn unknown_unit(value: f64, given: &str, wanted: Option<Dimension>) -> Error {
     let finding = format!(" has the unknown unit {}", quoted(given));
     let error = Error::new(ErrorKind::UnknownUnit, "", finding).with_value(value, &table::fraction);
     let shown = table::fraction.show(value);

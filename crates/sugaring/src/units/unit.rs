@@ -46,6 +46,11 @@ impl Unit {
         (si - self.offset) * self.over / self.times + self.zero
     }
 
+    /// A difference of `steps` of this unit, in SI.
+    pub(crate) const fn difference_to_si(&self, steps: f64) -> f64 {
+        steps * self.times / self.over
+    }
+
     /// The factor to SI of one step of this unit.
     #[must_use]
     pub const fn factor(&self) -> f64 {
