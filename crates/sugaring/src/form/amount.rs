@@ -30,13 +30,12 @@ impl Node<'_> {
 
     /// A quantity of any dimension, without uncertainty.
     pub(crate) fn any_quantity(&self) -> Result<Quantity, Error> {
-        match self.amount(None)? {
-            (quantity, None) => Ok(quantity),
-            _ => {
-                let uncertainty = self.required("uncertainty")?;
-                Err(uncertainty.unreadable("a quantity without uncertainty"))
-            }
+        let (quantity, uncertainty) = self.amount(None)?;
+        if uncertainty.is_none() {
+            return Ok(quantity);
         }
+        let node = self.required("uncertainty")?;
+        Err(node.unreadable("a quantity without uncertainty"))
     }
 
     /// `{"amount": 280, "per": "1 cord"}`.
@@ -143,8 +142,7 @@ mod tests {
             let tree = measured(value, unit, Tree::from(0.9));
             read::<Temperature>(tree).unwrap().uncertainty.unwrap()
         };
-        assert_eq!(steps(4.0, "°C"), 0.9);
-        assert_eq!(steps(39.2, "°F"), 0.5);
+        assert_eq!((steps(4.0, "°C"), steps(39.2, "°F")), (0.9, 0.5));
         let brix = Tree::map([("value", Tree::from(1.8)), ("uncertainty", Tree::from(0.1))]);
         assert_eq!(read::<Brix>(brix).unwrap().uncertainty, Some(0.1));
         let exact = measured(25.0, "%", Tree::from(0.0));

@@ -13,6 +13,7 @@ mod data;
 #[cfg(feature = "json")]
 mod json;
 mod node;
+mod plain;
 #[cfg(feature = "schema")]
 mod schema;
 mod tree;

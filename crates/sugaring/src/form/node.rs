@@ -1,16 +1,6 @@
-use alloc::{
-    borrow::ToOwned,
-    format,
-    string::{String, ToString},
-    vec::Vec,
-};
-use core::ops::RangeInclusive;
-
 use super::Tree;
-use crate::{
-    error::{Error, ErrorKind},
-    units::{quoted, table},
-};
+use crate::error::Error;
+use alloc::{borrow::ToOwned, format, string::String, vec::Vec};
 
 /// A place in a tree and the path to it: every error that comes out names the path.
 #[derive(Clone, Debug)]
@@ -62,6 +52,20 @@ impl<'a> Node<'a> {
             path,
             whole: self.whole,
         }
+    }
+
+    pub(super) fn item(&self, index: usize, tree: &'a Tree) -> Self {
+        Self {
+            tree,
+            path: format!("{}[{index}]", self.path()),
+            whole: self.whole,
+        }
+    }
+
+    /// A key that is given with nothing in it.
+    #[cold]
+    pub(super) fn empty(&self) -> Error {
+        Error::unreadable(self.path().to_owned(), "null").with_hint("leave it out")
     }
 
     /// Something else stands here than `needed`, such as "a list".
@@ -130,7 +134,7 @@ impl<'a> Node<'a> {
     fn present(&self, key: &str, tree: &'a Tree) -> Result<Self, Error> {
         let node = self.child(key, tree);
         match tree {
-            Tree::Null => Err(Error::unreadable(node.path().to_owned(), "null").with_hint("leave it out")),
+            Tree::Null => Err(node.empty()),
             _ => Ok(node),
         }
     }
@@ -178,121 +182,10 @@ impl<'a> Node<'a> {
     }
 }
 
-/// Lists and plain values.
-impl<'a> Node<'a> {
-    /// The items of a list: `sap[0]`, `sap[1]`.
-    pub(crate) fn list(&self) -> Result<Vec<Node<'a>>, Error> {
-        let Tree::List(list) = self.tree else {
-            return Err(self.unreadable("a list"));
-        };
-        let nodes = list.iter().enumerate().map(|(index, tree)| {
-            let node = Self {
-                tree,
-                path: format!("{}[{index}]", self.path()),
-                whole: self.whole,
-            };
-            match tree {
-                Tree::Null => Err(Error::unreadable(node.path, "null").with_hint("leave it out")),
-                _ => Ok(node),
-            }
-        });
-        nodes.collect()
-    }
-
-    /// A text of one line and at most `most` characters.
-    pub(crate) fn text(&self, most: usize) -> Result<&'a str, Error> {
-        let Tree::Text(text) = self.tree else {
-            return Err(self.unreadable("a text"));
-        };
-        if text.chars().nth(most).is_some() {
-            return Err(self.unreadable(&format!("a text of at most {most} characters")));
-        }
-        if text.chars().any(char::is_control) {
-            return Err(self.unreadable("a text of one line"));
-        }
-        Ok(text)
-    }
-
-    /// Yes or no.
-    pub(crate) fn flag(&self) -> Result<bool, Error> {
-        match self.tree {
-            Tree::Bool(flag) => Ok(*flag),
-            _ => Err(self.unreadable("true or false")),
-        }
-    }
-
-    /// One of the names `known`; those of `later` come in a later version.
-    pub(crate) fn choice(&self, known: &[&'static str], later: &[&str]) -> Result<&'static str, Error> {
-        let Tree::Text(text) = self.tree else {
-            return Err(self.unreadable(&format!("one of {}", known.join(", "))));
-        };
-        if let Some(name) = known.iter().find(|name| *name == text) {
-            return Ok(name);
-        }
-        if later.contains(&text.as_str()) {
-            return Err(Error::not_yet(self.path().to_owned(), text));
-        }
-        Err(Error::unknown_name(self.path().to_owned(), text, known.iter().copied()))
-    }
-
-    /// A bare finite number.
-    pub(crate) fn number(&self) -> Result<f64, Error> {
-        match self.tree {
-            Tree::Number(number) if number.is_finite() => Ok(*number),
-            Tree::Number(number) => Err(Error::not_finite(self.path().to_owned(), *number)),
-            Tree::Text(text) => {
-                let error = Error::unreadable(self.path().to_owned(), &quoted(text));
-                Err(error.with_hint("a number is needed, without quotes"))
-            }
-            _ => Err(self.unreadable("a number")),
-        }
-    }
-
-    /// A finite number that is not negative.
-    pub(crate) fn not_negative(&self) -> Result<f64, Error> {
-        let number = self.number()?;
-        if number >= 0.0 {
-            return Ok(number);
-        }
-        let finding = format!(" = {} is outside 0 and up", table::fraction.show(number));
-        Err(Error::new(ErrorKind::OutOfRange, self.path().to_owned(), finding)
-            .with_value(number, &table::fraction)
-            .with_range(0.0, f64::INFINITY))
-    }
-
-    /// A whole number of `range`.
-    pub(crate) fn whole(&self, range: RangeInclusive<u64>) -> Result<u64, Error> {
-        // Above this not every whole number is one of the numbers that JSON readers agree on.
-        const MOST: u64 = 1 << 53;
-        let number = self.number()?;
-        let (low, high) = (*range.start(), (*range.end()).min(MOST));
-        #[expect(clippy::cast_precision_loss, reason = "whole numbers up to 2^53 are exact")]
-        let limits = (low as f64, high as f64);
-        if number < limits.0 || number > limits.1 {
-            let shown = table::fraction.show(number);
-            let finding = format!(" = {shown} is outside {low} to {high}");
-            return Err(Error::new(ErrorKind::OutOfRange, self.path().to_owned(), finding)
-                .with_value(number, &table::fraction)
-                .with_range(limits.0, limits.1));
-        }
-        #[expect(
-            clippy::cast_possible_truncation,
-            clippy::cast_sign_loss,
-            reason = "it lies from 0 to 2^53, and what is cut off is compared below"
-        )]
-        let whole = number as u64;
-        #[expect(clippy::cast_precision_loss, clippy::float_cmp, reason = "exact up to 2^53")]
-        if whole as f64 == number {
-            Ok(whole)
-        } else {
-            Err(self.unreadable("a whole number"))
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::error::ErrorKind;
 
     fn map<const N: usize>(entries: [(&str, Tree); N]) -> Tree {
         Tree::map(entries)
@@ -353,72 +246,6 @@ mod tests {
     }
 
     #[test]
-    fn another_type_is_refused() {
-        let tree = map([
-            ("sap", Tree::from(3.0)),
-            ("title", map([("a", Tree::Null)])),
-            ("run", Tree::from("batsh")),
-            ("start", Tree::from("07\n00")),
-            ("samples", Tree::from("many")),
-        ]);
-        let top = Node::top(&tree);
-        let at = |key| top.required(key).unwrap();
-        use ErrorKind::{UnknownName, Unreadable};
-        refused(at("sap").list(), Unreadable, "sap = 3 cannot be read; a list is needed");
-        refused(
-            at("sap").keys(&[], &[]),
-            Unreadable,
-            "sap = 3 cannot be read; a set of keys with values is needed",
-        );
-        refused(
-            Node::top(&Tree::Null).get("sap"),
-            Unreadable,
-            "inputs = null cannot be read; a set of keys with values is needed",
-        );
-        refused(
-            at("title").text(80),
-            Unreadable,
-            "title = {\"a\": …} cannot be read; a text is needed",
-        );
-        refused(
-            at("run").choice(&["batch"], &[]),
-            UnknownName,
-            "run has the unknown name \"batsh\"; nearest: batch",
-        );
-        refused(
-            at("run").choice(&["batch"], &["batsh"]),
-            UnknownName,
-            "run has the unknown name \"batsh\"; this version does not know it yet",
-        );
-        refused(
-            at("sap").choice(&["batch", "held"], &[]),
-            Unreadable,
-            "sap = 3 cannot be read; one of batch, held is needed",
-        );
-        refused(
-            at("run").text(4),
-            Unreadable,
-            "run = \"batsh\" cannot be read; a text of at most 4 characters is needed",
-        );
-        refused(
-            at("start").text(80),
-            Unreadable,
-            "start = \"07 00\" cannot be read; a text of one line is needed",
-        );
-        refused(
-            at("sap").flag(),
-            Unreadable,
-            "sap = 3 cannot be read; true or false is needed",
-        );
-        refused(
-            at("samples").number(),
-            Unreadable,
-            "samples = \"many\" cannot be read; a number is needed, without quotes",
-        );
-        assert_eq!(at("run").text(5), Ok("batsh"));
-    }
-
-    #[test]
     fn one_alternative_is_taken() {
         let until = map([("brix", Tree::from(4.0))]);
         let both = map([("brix", Tree::from(4.0)), ("volume", Tree::from("130 L"))]);
@@ -444,34 +271,5 @@ mod tests {
             "run has the unknown name \"brix\"; this version does not know it yet",
         );
         assert!(at("none").either(&known).unwrap().is_none());
-    }
-
-    #[test]
-    fn numbers_are_whole_and_within() {
-        let tree: Tree = [2.0, 2.5, 70.0, -1.0, f64::NAN, 1e300]
-            .map(Tree::from)
-            .into_iter()
-            .collect();
-        let tree = map([("parallel", tree)]);
-        let nodes = Node::top(&tree).required("parallel").unwrap().list().unwrap();
-        let [two, half, many, below, nan, huge] = nodes.as_slice() else {
-            panic!("six")
-        };
-        use ErrorKind::{NotFinite, OutOfRange, Unreadable};
-        assert_eq!(two.whole(1..=64), Ok(2));
-        refused(
-            half.whole(1..=64),
-            Unreadable,
-            "parallel[1] = 2.5 cannot be read; a whole number is needed",
-        );
-        refused(many.whole(1..=64), OutOfRange, "parallel[2] = 70 is outside 1 to 64");
-        refused(
-            below.whole(0..=u64::MAX),
-            OutOfRange,
-            "parallel[3] = -1 is outside 0 to 9007199254740992",
-        );
-        refused(below.not_negative(), OutOfRange, "parallel[3] = -1 is outside 0 and up");
-        refused(nan.whole(1..=64), NotFinite, "parallel[4] = NaN is not a finite number");
-        refused(huge.whole(1..=64), OutOfRange, "parallel[5] = 1e300 is outside 1 to 64");
     }
 }
