@@ -4,6 +4,8 @@
 
 use std::{collections::BTreeMap, fmt::Write as _};
 
+pub mod schema;
+
 /// Holds `relation` against every row of `table`, the text of the file `name`, and panics once with all misses.
 ///
 /// `relation` gives the figure for a row in the row's `unit`, or `None` where this call does not judge
