@@ -1,12 +1,12 @@
 //! Quantities, unit words, °Brix, measured values and prices.
 //!
-//! One word both makes and reads: [`gal`]`(40.0)` is a volume, `volume.get::<gal>()` its gallons. The
+//! One word both makes and reads: [`gal`](fn@gal)`(40.0)` is a volume, `volume.get::<gal>()` its gallons. The
 //! words are lower case and the same in every language; `gal` is the US gallon. Factors are exact
 //! where the definition is exact.
 //!
 //! Quantities are `uom` SI types under the names below. A quantity of the wrong kind does not compile: rustc says
 //! `E0308` and shows the exponents of length, mass, time and temperature of both; write the word of
-//! the right kind, such as [`deg_c`] for a temperature or [`delta_c`] for a difference of temperatures.
+//! the right kind, such as [`deg_c`](fn@deg_c) for a temperature or [`delta_c`](fn@delta_c) for a difference of temperatures.
 //!
 //! ```
 //! use sugaring::units::*;
