@@ -4,6 +4,8 @@
 
 use std::{collections::BTreeMap, fmt::Write as _};
 
+#[cfg(doctest)]
+mod pages;
 pub mod schema;
 
 /// Holds `relation` against every row of `table`, the text of the file `name`, and panics once with all misses.
