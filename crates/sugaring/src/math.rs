@@ -19,6 +19,11 @@ pub(crate) fn pow(x: f64, y: f64) -> f64 {
     libm::pow(x, y)
 }
 
+/// 1 − erf(x), without loss in the upper tail.
+pub(crate) fn erfc(x: f64) -> f64 {
+    libm::erfc(x)
+}
+
 pub(crate) fn floor(x: f64) -> f64 {
     libm::floor(x)
 }
