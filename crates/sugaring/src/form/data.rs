@@ -1,4 +1,5 @@
 //! The tree as serde data, read and written by hand.
+#![cfg(feature = "serde")]
 
 use alloc::{borrow::ToOwned, string::String, vec::Vec};
 use core::fmt;

@@ -1,3 +1,5 @@
+#![cfg(feature = "json")]
+
 use alloc::{
     format,
     string::{String, ToString},

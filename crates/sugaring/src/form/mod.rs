@@ -8,12 +8,9 @@ pub use tree::Tree;
 pub(crate) use node::Node;
 
 mod amount;
-#[cfg(feature = "serde")]
 mod data;
-#[cfg(feature = "json")]
 mod json;
 mod node;
 mod plain;
-#[cfg(feature = "schema")]
 mod schema;
 mod tree;

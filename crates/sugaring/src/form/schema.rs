@@ -1,4 +1,5 @@
 //! JSON Schemas of quantities.
+#![cfg(feature = "schema")]
 
 use alloc::borrow::Cow;
 
