@@ -27,6 +27,21 @@ pub(crate) fn fixed(value: f64, decimals: usize) -> String {
     text
 }
 
+/// `digits` significant digits with their zeros: 5.95, 18.6, 265, 0.20.
+pub(crate) fn padded(value: f64, digits: usize) -> String {
+    let mut size = rounded(value, digits, Toward::Nearest).abs();
+    let mut decimals = digits.saturating_sub(1);
+    while decimals > 0 && size >= 10.0 {
+        decimals -= 1;
+        size /= 10.0;
+    }
+    while decimals < 6 && size > 0.0 && size < 1.0 {
+        decimals += 1;
+        size *= 10.0;
+    }
+    fixed(value, decimals)
+}
+
 /// The shortest digits that read back to `value`.
 pub(crate) fn shortest(value: f64) -> String {
     let size = value.abs();
@@ -92,6 +107,10 @@ mod tests {
         assert_eq!(lower_limit(17.843_1, 4), "17.85");
         assert_eq!(upper_limit(9.866_04, 4), "9.866");
         assert_eq!(fixed(-0.04, 1), "0.0");
+        assert_eq!(
+            [padded(4.698, 3), padded(264.96, 3), padded(0.1997, 2)],
+            ["4.70", "265", "0.20"]
+        );
         assert_eq!(shortest(f64::NAN), "NaN");
         assert_eq!(shortest(1e300), "1e300");
     }

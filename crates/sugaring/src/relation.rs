@@ -89,6 +89,11 @@ impl Range {
         }
     }
 
+    /// The limits in SI.
+    pub(crate) fn limits_si(&self) -> (f64, f64) {
+        (self.low_si, self.high_si)
+    }
+
     pub(crate) fn check(&self, si: f64) -> Result<f64, Error> {
         if si >= self.low_si && si <= self.high_si {
             return Ok(si);

@@ -9,7 +9,87 @@
 //! assert_eq!(scald.short(Some("103 °C")), "Syrup at 103 °C sticks and scalds.");
 //! ```
 
-use alloc::string::String;
+use alloc::{string::String, vec::Vec};
+
+/// A step of a day.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "snake_case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[non_exhaustive]
+pub enum StepKind {
+    /// Sap through the membrane.
+    Concentrate,
+    /// Permeate through the rig, while the pan boils.
+    Rinse,
+    /// The big pan.
+    Boil,
+    /// The small pan.
+    Finish,
+    /// A batch made thinner or thicker.
+    Mend,
+    /// Hot through the filter.
+    Filter,
+    /// Hot into containers.
+    Bottle,
+}
+
+impl StepKind {
+    /// Every step, in the order of a day.
+    pub const ALL: [Self; 7] = [
+        Self::Concentrate,
+        Self::Rinse,
+        Self::Boil,
+        Self::Finish,
+        Self::Mend,
+        Self::Filter,
+        Self::Bottle,
+    ];
+
+    /// Its name in data.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Concentrate => "concentrate",
+            Self::Rinse => "rinse",
+            Self::Boil => "boil",
+            Self::Finish => "finish",
+            Self::Mend => "mend",
+            Self::Filter => "filter",
+            Self::Bottle => "bottle",
+        }
+    }
+
+    const fn caution_keys(self) -> &'static [&'static str] {
+        match self {
+            Self::Concentrate => &["pressure", "mains_near_water", "keep_cold"],
+            Self::Rinse => &["pressure", "cleaning_chemicals"],
+            Self::Boil => &[
+                "scald",
+                "unattended_fire",
+                "scorched_pan",
+                "boil_over",
+                "carbon_monoxide",
+                "lead",
+            ],
+            Self::Finish => &["scald", "fuel_gas", "carbon_monoxide"],
+            Self::Mend => &["scald"],
+            Self::Filter => &["scald", "dust"],
+            Self::Bottle => &["scald", "hot_glass", "food_safety"],
+        }
+    }
+}
+
+/// What to print beside a step; `fuel_gas` is for a gas burner alone.
+///
+/// ```
+/// use sugaring::safety::{StepKind, cautions_for};
+/// let keys: Vec<&str> = cautions_for(StepKind::Filter).iter().map(|c| c.key).collect();
+/// assert_eq!(keys, ["scald", "dust"]);
+/// ```
+#[must_use]
+pub fn cautions_for(step: StepKind) -> Vec<&'static Caution> {
+    step.caution_keys().iter().filter_map(|key| caution(key)).collect()
+}
 
 /// One caution: what can happen, and what to do about it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -209,5 +289,14 @@ mod tests {
                 "food_safety"
             ]
         );
+    }
+
+    #[test]
+    fn every_step_has_its_cautions() {
+        for step in StepKind::ALL {
+            assert_eq!(cautions_for(step).len(), step.caution_keys().len(), "{step:?}");
+        }
+        let printed: Vec<_> = StepKind::ALL.iter().flat_map(|s| s.caution_keys()).collect();
+        assert!(ALL.iter().all(|c| printed.contains(&&c.key)));
     }
 }

@@ -46,6 +46,8 @@ mod others;
 mod price;
 mod quantity;
 mod refusal;
+#[cfg(feature = "schema")]
+mod schema;
 mod spelling;
 mod text;
 mod unit;
