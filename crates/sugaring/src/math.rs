@@ -47,3 +47,8 @@ pub(crate) fn sqrt(x: f64) -> f64 {
 pub(crate) fn sqrt(x: f64) -> f64 {
     libm::sqrt(x)
 }
+
+/// Σ coefficient · xⁱ, by Horner from the last.
+pub(crate) fn polynomial<const N: usize>(coefficients: &[f64; N], x: f64) -> f64 {
+    coefficients.iter().rev().fold(0.0, |sum, c| sum * x + c)
+}
