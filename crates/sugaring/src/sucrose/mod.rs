@@ -3,10 +3,30 @@
 //!
 //! Strength is °Brix, true mass per cent. Maple is not pure sucrose: what its other solids do is said where it counts.
 
+pub use activity::{OSMOTIC_COEFFICIENT, WATER_ACTIVITY, osmotic_coefficient, water_activity};
+pub use boiling::{
+    BOILING_POINT_ELEVATION, BOILING_TEMPERATURE, BRIX_FROM_BOILING, PRESSURE_FROM_BOILING, boiling_point_elevation,
+    boiling_temperature, brix_from_boiling, pressure_from_boiling,
+};
 pub use density::{BRIX_FROM_DENSITY, DENSITY, brix_from_density, density};
+pub use evaporation::{HEAT_OF_EVAPORATION, heat_of_evaporation};
+pub use freezing::{BRIX_FROM_FREEZING, FREEZING_TEMPERATURE, brix_from_freezing, freezing_temperature};
+pub use osmosis::{BRIX_FROM_OSMOTIC_PRESSURE, OSMOTIC_PRESSURE, brix_from_osmotic_pressure, osmotic_pressure};
 pub use volume::{CONTRACTION, SUGAR_PER_VOLUME, contraction, sugar_per_volume};
 
+pub(crate) use activity::ln_water_activity_at;
+pub(crate) use boiling::{boiling_at, brix_from_boiling_at, pressure_from_boiling_at};
 pub(crate) use density::{DensityIsotherm, brix_from_density_at, density_at};
+pub(crate) use evaporation::heat_of_evaporation_at;
+pub(crate) use freezing::{brix_from_freezing_at, freezing_at};
+pub(crate) use osmosis::{
+    OsmosisIsotherm, brix_from_osmotic_pressure_at, osmotic_pressure_at, osmotic_pressure_slope_at,
+};
 
+mod activity;
+mod boiling;
 mod density;
+mod evaporation;
+mod freezing;
+mod osmosis;
 mod volume;
