@@ -11,7 +11,15 @@ pub use boiling::{
 pub use density::{BRIX_FROM_DENSITY, DENSITY, brix_from_density, density};
 pub use evaporation::{HEAT_OF_EVAPORATION, heat_of_evaporation};
 pub use freezing::{BRIX_FROM_FREEZING, FREEZING_TEMPERATURE, brix_from_freezing, freezing_temperature};
+pub use heat::{
+    ENTHALPY, HEAT_TO_WARM, SPECIFIC_HEAT, SPECIFIC_HEAT_BUBNIK, enthalpy, heat_to_warm, specific_heat,
+    specific_heat_bubnik,
+};
 pub use osmosis::{BRIX_FROM_OSMOTIC_PRESSURE, OSMOTIC_PRESSURE, brix_from_osmotic_pressure, osmotic_pressure};
+pub use solubility::{
+    SATURATION_TEMPERATURE, SOLUBILITY, SUPERSATURATION, saturation_temperature, solubility, supersaturation,
+};
+pub use viscosity::{VISCOSITY, viscosity};
 pub use volume::{CONTRACTION, SUGAR_PER_VOLUME, contraction, sugar_per_volume};
 
 pub(crate) use activity::ln_water_activity_at;
@@ -19,14 +27,20 @@ pub(crate) use boiling::{boiling_at, brix_from_boiling_at, pressure_from_boiling
 pub(crate) use density::{DensityIsotherm, brix_from_density_at, density_at};
 pub(crate) use evaporation::heat_of_evaporation_at;
 pub(crate) use freezing::{brix_from_freezing_at, freezing_at};
+pub(crate) use heat::{enthalpy_at, specific_heat_at};
 pub(crate) use osmosis::{
     OsmosisIsotherm, brix_from_osmotic_pressure_at, osmotic_pressure_at, osmotic_pressure_slope_at,
 };
+pub(crate) use solubility::{solubility_at, supersaturation_at};
+pub(crate) use viscosity::{ViscosityIsotherm, viscosity_at};
 
 mod activity;
 mod boiling;
 mod density;
 mod evaporation;
 mod freezing;
+mod heat;
 mod osmosis;
+mod solubility;
+mod viscosity;
 mod volume;
