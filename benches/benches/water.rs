@@ -29,10 +29,10 @@ fn saturation(criterion: &mut Criterion) {
 
     let mut group = group(criterion, "water/saturation", pressures.len());
     group.bench_function("sugaring", |b| {
-        b.iter(|| black_box(&pressures).iter().map(|&p| ours(p)).sum::<f64>())
+        b.iter(|| black_box(&pressures).iter().map(|&p| ours(p)).sum::<f64>());
     });
     group.bench_function("peer", |b| {
-        b.iter(|| black_box(&megapascals).iter().map(|&p| peer(p)).sum::<f64>())
+        b.iter(|| black_box(&megapascals).iter().map(|&p| peer(p)).sum::<f64>());
     });
     group.finish();
 }
