@@ -1,1 +1,25 @@
 //! Instruments: reading to truth and back.
+//!
+//! What an instrument shows is a [`Reading`], what the syrup is a [`Brix`](crate::Brix): hot syrup of 66.9 °Bx floats
+//! a hydrometer at 59. Each instrument turns one into the other, and says how well.
+//!
+//! ```
+//! use sugaring::{instrument::{Hydrometer, reading}, units::*};
+//! let hydrometer = Hydrometer::brix(deg_f(60.0))?;
+//! let mark = hydrometer.reading(brix(66.9)?, deg_f(211.0))?;
+//! assert_eq!(format!("{:.1}", mark.get()), "59.0");
+//! let syrup = hydrometer.truth(reading(59.5), deg_f(211.0))?;
+//! assert_eq!(format!("{:.1} ± {:.1}", syrup.value, syrup.uncertainty), "67.4 °Bx ± 0.3");
+//! # Ok::<(), sugaring::Error>(())
+//! ```
+
+pub use any::Instrument;
+pub use hydrometer::{HYDROMETER, Hydrometer};
+pub use reading::{Reading, reading};
+pub use refractometer::{REFRACTOMETER, Refractometer};
+
+mod any;
+mod float;
+mod hydrometer;
+mod reading;
+mod refractometer;
