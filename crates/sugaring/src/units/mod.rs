@@ -46,7 +46,6 @@ mod others;
 mod price;
 mod quantity;
 mod refusal;
-#[cfg(feature = "schema")]
 mod schema;
 mod spelling;
 mod text;

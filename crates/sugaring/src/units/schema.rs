@@ -1,4 +1,5 @@
 //! JSON Schemas of the data forms of quantities.
+#![cfg(feature = "schema")]
 
 use alloc::{borrow::Cow, format, string::String, vec::Vec};
 
