@@ -13,11 +13,12 @@ pub(crate) fn nearest<'a>(given: &str, known: &[&'a str]) -> Vec<&'a str> {
     closest(near.collect())
 }
 
-/// At most three, those with the fewest slips first; where letters differ in case alone, nothing else.
+/// At most three: the nearest, and those one slip further; where letters differ in case alone, nothing else.
 pub(crate) fn closest<T>(mut near: Vec<(usize, T)>) -> Vec<T> {
     near.sort_by_key(|(slips, _)| *slips);
-    let same = near.first().is_some_and(|(slips, _)| *slips == 0);
-    let kept = near.into_iter().filter(|(slips, _)| !same || *slips == 0);
+    let least = near.first().map_or(0, |(slips, _)| *slips);
+    let most = if least == 0 { 0 } else { least + 1 };
+    let kept = near.into_iter().filter(|(slips, _)| *slips <= most);
     kept.take(3).map(|(_, name)| name).collect()
 }
 
@@ -103,6 +104,10 @@ mod tests {
         assert_eq!(
             nearest("presure", &["parallel", "pressure", "pressure_limit"]),
             ["pressure"]
+        );
+        assert_eq!(
+            nearest("suger maple", &["silver maple", "sugar maple"]),
+            ["sugar maple"]
         );
         assert_eq!(nearest("BRIX", &["brix", "volume"]), ["brix"]);
         assert_eq!(nearest("limit", &["pressure", "pressure_limit"]), ["pressure_limit"]);
