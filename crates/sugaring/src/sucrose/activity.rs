@@ -144,6 +144,11 @@ impl ActivityIsotherm {
 
     /// Slope of ln `a_w` per °Bx; never above −0.000526.
     pub(crate) fn slope(&self, brix: f64) -> f64 {
+        self.ln_and_slope(brix).1
+    }
+
+    /// ln `a_w` and its slope per °Bx at once, for Newton's method.
+    pub(crate) fn ln_and_slope(&self, brix: f64) -> (f64, f64) {
         let w = brix / 100.0;
         let x = mole_fraction(w);
         let moles = w / SUCROSE_MOLAR_MASS + (1.0 - w) / WATER_MOLAR_MASS;
@@ -151,7 +156,8 @@ impl ActivityIsotherm {
         let [_, k1, k2, k3] = self.0;
         let bracket_slope = k1 + w * (2.0 * k2 + w * 3.0 * k3);
         let bracket = math::polynomial(&self.0, w);
-        (x_slope * (2.0 * x * bracket - 1.0 / (1.0 - x)) + x * x * bracket_slope) / 100.0
+        let slope = x_slope * (2.0 * x * bracket - 1.0 / (1.0 - x)) + x * x * bracket_slope;
+        (math::ln_1p(-x) + x * x * bracket, slope / 100.0)
     }
 }
 

@@ -154,7 +154,17 @@ impl OsmosisIsotherm {
 
     /// Pa per °Bx.
     pub(crate) fn slope(&self, brix: f64) -> f64 {
-        -self.scale * self.activity.slope(brix) * (1.0 + COMPRESSIBILITY * self.incompressible(brix))
+        self.pressure_and_slope(brix).1
+    }
+
+    /// Pa and Pa per °Bx at once, for Newton's method.
+    pub(crate) fn pressure_and_slope(&self, brix: f64) -> (f64, f64) {
+        let (ln, slope) = self.activity.ln_and_slope(brix);
+        let ideal = -self.scale * ln;
+        (
+            ideal * (1.0 + 0.5 * COMPRESSIBILITY * ideal),
+            -self.scale * slope * (1.0 + COMPRESSIBILITY * ideal),
+        )
     }
 
     /// °Bx on [0, 65] of a pressure in Pa; the bracket ends above the range, so that the range's own limit is found.

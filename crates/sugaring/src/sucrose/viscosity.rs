@@ -93,10 +93,15 @@ impl ViscosityIsotherm {
 
     /// Pa s of a strength in °Bx.
     pub(crate) fn viscosity(&self, brix: f64) -> f64 {
+        self.water * math::exp(self.ln_ratio(brix))
+    }
+
+    /// ln of the viscosity of a strength in °Bx per that of water.
+    pub(crate) fn ln_ratio(&self, brix: f64) -> f64 {
         let x = brix / (1900.0 - 18.0 * brix);
         let [f1, f2, f3] = self.factors;
         let quarter = math::sqrt(math::sqrt(x));
-        self.water * math::exp(x * (f1 + f2 * quarter + f3 * x))
+        x * (f1 + f2 * quarter + f3 * x)
     }
 }
 
