@@ -1,6 +1,12 @@
-//! Bracketed root, quadrature on constant nodes, bounded minimum: small, `no_std`, and each says whether it settled.
+//! Bracketed root, quadrature on constant nodes, bounded minimum, initial-value step: small, `no_std`, and each says
+//! whether it settled.
 //!
 //! Kept libraries judge them in the tests; at run time they would cost bit equality or `no_std`.
+
+use alloc::{vec, vec::Vec};
+use core::ops::{Add, Mul};
+
+use crate::math;
 
 /// A root or minimum, with how well it is known.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -110,11 +116,103 @@ pub(crate) fn minimum(mut f: impl FnMut(f64) -> f64, low: f64, high: f64, tolera
     }
 }
 
+/// Where dy/dx = `slope` leads from `start`, x running up from `from` to `to`; `None` where it does not settle.
+///
+/// Dormand and Prince 1980 (Journal of Computational and Applied Mathematics 6, 19), fifth order with the embedded
+/// fourth. `relative` makes one number of a step's error and of what y has
+/// travelled since the start; a step passes where it is at most `tolerance`.
+pub(crate) fn march<Y>(
+    mut slope: impl FnMut(f64, Y) -> Y,
+    from: f64,
+    to: f64,
+    start: Y,
+    relative: impl Fn(Y, Y) -> f64,
+    tolerance: f64,
+) -> Option<Y>
+where
+    Y: Copy + Add<Output = Y> + Mul<f64, Output = Y>,
+{
+    let (mut x, mut y, mut step) = (from, start, to - from);
+    let mut k1 = slope(x, y);
+    for _ in 0..10 * STEPS {
+        if x >= to {
+            return Some(y);
+        }
+        let last = step >= to - x;
+        let h = if last { to - x } else { step };
+        let k2 = slope(x + h / 5.0, y + k1 * (h / 5.0));
+        let k3 = slope(x + 0.3 * h, y + (k1 * (3.0 / 40.0) + k2 * (9.0 / 40.0)) * h);
+        let k4 = slope(
+            x + 0.8 * h,
+            y + (k1 * (44.0 / 45.0) + k2 * (-56.0 / 15.0) + k3 * (32.0 / 9.0)) * h,
+        );
+        let sum =
+            k1 * (19_372.0 / 6561.0) + k2 * (-25_360.0 / 2187.0) + k3 * (64_448.0 / 6561.0) + k4 * (-212.0 / 729.0);
+        let k5 = slope(x + h * (8.0 / 9.0), y + sum * h);
+        let sum = k1 * (9017.0 / 3168.0)
+            + k2 * (-355.0 / 33.0)
+            + k3 * (46_732.0 / 5247.0)
+            + k4 * (49.0 / 176.0)
+            + k5 * (-5103.0 / 18_656.0);
+        let k6 = slope(x + h, y + sum * h);
+        let change = (k1 * (35.0 / 384.0)
+            + k3 * (500.0 / 1113.0)
+            + k4 * (125.0 / 192.0)
+            + k5 * (-2187.0 / 6784.0)
+            + k6 * (11.0 / 84.0))
+            * h;
+        let k7 = slope(x + h, y + change);
+        let error = (k1 * (71.0 / 57_600.0)
+            + k3 * (-71.0 / 16_695.0)
+            + k4 * (71.0 / 1920.0)
+            + k5 * (-17_253.0 / 339_200.0)
+            + k6 * (22.0 / 525.0)
+            + k7 * (-1.0 / 40.0))
+            * h;
+        let travelled = y + change + start * -1.0;
+        let share = relative(error, travelled) / tolerance;
+        if !share.is_finite() {
+            return None;
+        }
+        if share <= 1.0 {
+            (x, y, k1) = (if last { to } else { x + h }, y + change, k7);
+        }
+        // The share grows with the fourth power of the step.
+        step = h * (0.9 / math::sqrt(math::sqrt(share))).clamp(0.2, 5.0);
+    }
+    None
+}
+
 /// A quadrature rule on [−1, 1]: half of the nodes, the other half mirrored.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Rule(&'static [(f64, f64)]);
 
 impl Rule {
+    /// `f` over `[low, high]` as the polynomial through the rule's nodes, for integrals up to any point.
+    pub(crate) fn series(self, mut f: impl FnMut(f64) -> f64, low: f64, high: f64) -> Series {
+        let (middle, half) = (0.5 * (low + high), 0.5 * (high - low));
+        let mut coefficients = vec![0.0; 2 * self.0.len()];
+        for &(node, weight) in self.0 {
+            let step = half * node;
+            let (below, above) = (f(middle - step), f(middle + step));
+            // Legendre polynomials are even and odd in turn: (even part, odd part) of f at the node.
+            let (mut part, mut other) = (above + below, above - below);
+            let (mut before, mut legendre, mut degree) = (0.0, 1.0, 0.0);
+            for coefficient in &mut coefficients {
+                *coefficient += weight * (degree + 0.5) * legendre * part;
+                let next = ((2.0 * degree + 1.0) * node * legendre - degree * before) / (degree + 1.0);
+                (before, legendre) = (legendre, next);
+                (part, other) = (other, part);
+                degree += 1.0;
+            }
+        }
+        Series {
+            middle,
+            half,
+            coefficients,
+        }
+    }
+
     /// ∫ f over `[low, high]`, summed in the order of the nodes.
     pub(crate) fn integrate(self, mut f: impl FnMut(f64) -> f64, low: f64, high: f64) -> f64 {
         let (middle, half) = (0.5 * (low + high), 0.5 * (high - low));
@@ -124,6 +222,39 @@ impl Rule {
             sum += weight * (f(middle - step) + f(middle + step));
         }
         half * sum
+    }
+}
+
+/// A polynomial in Legendre's form.
+#[derive(Clone, Debug)]
+pub(crate) struct Series {
+    middle: f64,
+    half: f64,
+    coefficients: Vec<f64>,
+}
+
+impl Series {
+    /// Its value at `x`.
+    pub(crate) fn value(&self, x: f64) -> f64 {
+        self.sum(x, |_, legendre, _, _| legendre)
+    }
+
+    /// Its integral from the low end to `x`.
+    pub(crate) fn integral(&self, x: f64) -> f64 {
+        // ∫ Pₖ = (Pₖ₊₁ − Pₖ₋₁)/(2k + 1), with P₋₁ = −1 so that it begins at the low end.
+        self.half * self.sum(x, |before, _, next, degree| (next - before) / (2.0 * degree + 1.0))
+    }
+
+    fn sum(&self, x: f64, term: impl Fn(f64, f64, f64, f64) -> f64) -> f64 {
+        let at = (x - self.middle) / self.half;
+        let (mut before, mut legendre, mut degree, mut sum) = (-1.0, 1.0, 0.0, 0.0);
+        for coefficient in &self.coefficients {
+            let next = ((2.0 * degree + 1.0) * at * legendre - degree * before) / (degree + 1.0);
+            sum += coefficient * term(before, legendre, next, degree);
+            (before, legendre) = (legendre, next);
+            degree += 1.0;
+        }
+        sum
     }
 }
 
@@ -201,6 +332,27 @@ mod tests {
         assert!(steep.settled && (steep.at - 0.3).abs() < 1e-12);
         assert!(root(|x| x * x + 1.0, -1.0, 1.0, 1e-9).is_none());
         assert!(root(|_| f64::NAN, -1.0, 1.0, 1e-9).is_none());
+    }
+
+    #[test]
+    fn a_series_is_what_it_went_through() {
+        let series = GAUSS_24.series(math::exp, -0.5, 1.5);
+        for x in [-0.5, -0.2, 0.7, 1.5] {
+            assert!((series.value(x) - math::exp(x)).abs() < 1e-13);
+            assert!((series.integral(x) - (math::exp(x) - math::exp(-0.5))).abs() < 1e-14);
+        }
+        assert!((series.integral(1.5) - GAUSS_24.integrate(math::exp, -0.5, 1.5)).abs() < 1e-14);
+    }
+
+    #[test]
+    fn a_march_follows_its_slope() {
+        let relative = |error: f64, travelled: f64| error.abs() / travelled.abs();
+        let grown = march(|_, y: f64| y, 0.0, 1.0, 1.0, relative, 1e-9).unwrap();
+        assert!((grown / core::f64::consts::E - 1.0).abs() < 1e-9);
+        let quintic = march(|x: f64, _| 5.0 * x * x * x * x, -1.0, 3.0, 0.0, relative, 1.0).unwrap();
+        assert!((quintic - 244.0).abs() < 1e-11);
+        assert!(march(|_, _: f64| f64::NAN, 0.0, 1.0, 1.0, relative, 1e-9).is_none());
+        assert!(march(|_, y: f64| y * y, 0.0, 2.0, 1.0, relative, 1e-9).is_none());
     }
 
     proptest! {
