@@ -26,7 +26,7 @@ pub mod finish;
 pub mod form;
 pub mod fuel;
 pub mod instrument;
-mod lot;
+pub mod lot;
 mod math;
 pub mod membrane;
 mod nearest;

@@ -1,1 +1,0 @@
-//! Lots of sap and syrup: mass, °Brix, temperature.
