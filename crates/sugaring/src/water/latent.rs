@@ -288,6 +288,18 @@ mod tests {
         }
     }
 
+    /// Equations 4 to 6 of the release in 40-digit arithmetic, typed apart; the last digit of each dᵢ shows.
+    #[test]
+    fn enthalpies_rise_as_printed() {
+        for (low, high, rise) in [
+            (273.25, 400.0, 532_559.047_894_083_45),
+            (400.0, 640.0, 1_308_244.715_444_216_7),
+        ] {
+            let found = saturated_liquid_enthalpy_at(high) - saturated_liquid_enthalpy_at(low);
+            assert!((found - rise).abs() < 1e-7, "{low} {high} {found}");
+        }
+    }
+
     #[test]
     fn critical_point_is_inside() {
         assert!(latent_heat(deg_c(373.946)).unwrap().get::<kj_per_kg>().abs() < 1e-6);
