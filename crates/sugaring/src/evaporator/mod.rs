@@ -27,6 +27,7 @@ pub use stages::StageKind;
 
 pub(crate) use boil::boil_at;
 pub(crate) use boiling_line::Fineness;
+pub(crate) use fed::FedPan;
 pub(crate) use heat::{area_heat_at, held_level_heat_at, level_drop_heat_at, water_rate_at};
 pub(crate) use hold_up::hold_up_at;
 pub(crate) use stages::{Batch, PanShape, StageSi, batch_at};
@@ -34,6 +35,7 @@ pub(crate) use stages::{Batch, PanShape, StageSi, batch_at};
 mod batch;
 mod boil;
 mod boiling_line;
+mod fed;
 mod heat;
 mod hold_up;
 mod pan;
