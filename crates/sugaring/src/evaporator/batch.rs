@@ -92,14 +92,14 @@ pub struct Draw {
 impl Pan {
     /// A lot boiled as one batch: filled, topped up from the tank, boiled down as far as this pan may.
     ///
-    /// heat up q t = M₁ \[h(B₀, T_b) − h(B₀, T₀)\];  top up, at constant hot volume,
-    /// q dt = L dW + \[h(B₀, T_b) − h(B₀, T₀)\] dF + m c dT_b;  boil down q dt = L dW + m c dT_b
+    /// heat up `q t = M₁ [h(B₀, T_b) − h(B₀, T₀)]`;  top up, at constant hot volume,
+    /// `q dt = L dW + [h(B₀, T_b) − h(B₀, T₀)] dF + m c dT_b`;  boil down `q dt = L dW + m c dT_b`
     ///
     /// | symbol | meaning | unit | range |
     /// |---|---|---|---|
     /// | M, B₀, T₀ | mass, °Brix, temperature of the lot | kg, °Bx, °C | 0.5 to 72 °Bx, up to its boil |
     /// | B₁ | `to_brix` | °Bx | B₀ to 72 |
-    /// | P | station pressure: the liquid boils at T_b(B, P) | kPa | 50 to 110 |
+    /// | P | station pressure: the liquid boils at `T_b(B, P)` | kPa | 50 to 110 |
     /// | M₁ | first fill: at the running depth when it boils | kg | |
     /// | q | heat into the liquid, of the pan | kW | 0.001 to 1e5 |
     /// | F, W | fed, boiled off | kg | |

@@ -42,14 +42,14 @@ pub struct FinishBoil {
 
 /// Heat to boil a lot down to `to_brix`.
 ///
-/// Q = M \[h(B₀, T_b) − h(B₀, T₀)\] + L(t_s) W + ∫ m c(B, T_b) dT_b;  W = M (1 − B₀/B₁);  m = M B₀/B
+/// `Q = M [h(B₀, T_b) − h(B₀, T₀)] + L(t_s) W + ∫ m c(B, T_b) dT_b`;  `W = M (1 − B₀/B₁)`;  `m = M B₀/B`
 ///
 /// | symbol | meaning | unit | range |
 /// |---|---|---|---|
 /// | M, B₀, T₀ | mass, °Brix, temperature of the lot | kg, °Bx, °C | 0.5 to 72 °Bx, up to its boil |
 /// | B₁ | `to_brix` | °Bx | B₀ to 72 |
-/// | P | station pressure: water boils at t_s(P), the liquid at T_b(B, P) | kPa | 50 to 110 |
-/// | L | latent heat at t_s, for every kilogram | J/kg | |
+/// | P | station pressure: water boils at `t_s(P)`, the liquid at `T_b(B, P)` | kPa | 50 to 110 |
+/// | L | latent heat at `t_s`, for every kilogram | J/kg | |
 /// | h, c | enthalpy and specific heat at constant strength | J/kg, J/(kg K) | |
 ///
 /// # Errors

@@ -8,7 +8,7 @@ use crate::{
 
 /// Heat into the pan from a water test without feed: the level drops.
 ///
-/// q = ṁ L(t_s(P))
+/// `q = ṁ L(t_s(P))`
 ///
 /// | symbol | meaning | unit | range |
 /// |---|---|---|---|
@@ -48,7 +48,7 @@ pub fn heat_from_level_drop(evaporated: MassFlow, station: StationPressure) -> R
 
 /// Heat into the pan from a water test that holds the level with cold water.
 ///
-/// q = ṁ \[L(t_s(P)) + h(t_s) − h(T)\]
+/// `q = ṁ [L(t_s(P)) + h(t_s) − h(T)]`
 ///
 /// | symbol | meaning | unit | range |
 /// |---|---|---|---|

@@ -26,13 +26,13 @@ pub struct HoldUp {
 impl Pan {
     /// Sugar that a continuous pan holds, from feed to draw-off: what must go in before the first draw.
     ///
-    /// 1/B is linear along the pan:  S = (V/100) ∫₀¹ ρ(B) B da,  1/B = (1 − a)/B_f + a/B_d;
-    /// mean = B_f B_d ln(B_d/B_f) / (B_d − B_f).  With n mixed sections the integrals are sums over a = 1/n … 1.
+    /// 1/B is linear along the pan:  `S = (V/100) ∫₀¹ ρ(B) B da`,  `1/B = (1 − a)/B_f + a/B_d`;
+    /// `mean = B_f B_d ln(B_d/B_f) / (B_d − B_f)`.  With n mixed sections the integrals are sums over a = 1/n … 1.
     ///
     /// | symbol | meaning | unit | range |
     /// |---|---|---|---|
     /// | V | hot volume at the running depth | m³ | |
-    /// | B_f, B_d | °Brix of feed and draw | °Bx | 0.5 to 72 |
+    /// | `B_f`, `B_d` | °Brix of feed and draw | °Bx | 0.5 to 72 |
     /// | ρ | density at the boil | kg/m³ | |
     /// | n | sections of the pan; without them plug flow, the least a pan can hold | 1 | 1 to 1000 |
     ///

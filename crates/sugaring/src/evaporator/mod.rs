@@ -38,6 +38,7 @@ mod boiling_line;
 mod fed;
 mod heat;
 mod hold_up;
+mod limits;
 mod pan;
 mod rate;
 mod stages;

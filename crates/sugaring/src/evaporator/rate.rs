@@ -31,14 +31,14 @@ pub enum FeedCondition {
 
 /// Water that a heat boils off, with the pan fed as said.
 ///
-/// R = q / L without feed;  R = q / \[L + h(B_f, T_b) − h(B_f, T_f)\] while topping up;
-/// with a draw the feed is F = R / (1 − B_f/B_d), and its whole boil counts.
+/// `R = q / L` without feed;  `R = q / [L + h(B_f, T_b) − h(B_f, T_f)]` while topping up;
+/// with a draw the feed is `F = R / (1 − B_f/B_d)`, and its whole boil counts.
 ///
 /// | symbol | meaning | unit | range |
 /// |---|---|---|---|
 /// | q | heat into the liquid | kW | 0.001 to 1e5 |
-/// | B_f, T_f | °Brix and temperature of the feed | °Bx, °C | 0 to 72, 0 to 100 |
-/// | B_d | °Brix of the draw, above the feed's | °Bx | 0.5 to 72 |
+/// | `B_f`, `T_f` | °Brix and temperature of the feed | °Bx, °C | 0 to 72, 0 to 100 |
+/// | `B_d` | °Brix of the draw, above the feed's | °Bx | 0.5 to 72 |
 /// | P | station pressure | kPa | 50 to 110 |
 /// | L | latent heat where water boils | J/kg | |
 ///

@@ -7,7 +7,7 @@ use crate::{
 
 /// How much to fill hot so that the label's contents are there when cold.
 ///
-/// V_hot = V ρ(B, 20 °C) / ρ(B, T)
+/// `V_hot = V ρ(B, 20 °C) / ρ(B, T)`
 ///
 /// | symbol | meaning | unit | range |
 /// |---|---|---|---|

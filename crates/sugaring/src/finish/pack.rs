@@ -1,7 +1,7 @@
 use alloc::{format, string::String, vec::Vec};
 
 use super::{
-    Container, PackingRemark,
+    Container, Material, PackingRemark,
     bottles::{Bottle, Filled, bottled},
     fill::{REFERENCE, hot_fill_at},
 };
@@ -83,16 +83,16 @@ impl Because {
 
 /// How a lot of syrup goes into containers: counts, fills, what is left over, and whether the glass is warm enough.
 ///
-/// n = ⌊left / V⌋, the largest containers first;  V_hot as [`hot_fill`](super::hot_fill);
-/// T = (m c T_fill + m_g c_g T_g) / (m c + m_g c_g)
+/// `n = ⌊left / V⌋`, the largest containers first;  the hot fill as [`hot_fill`](super::hot_fill);
+/// `T = (m c T_fill + m_g c_g T_g) / (m c + m_g c_g)`
 ///
 /// | symbol | meaning | unit | range |
 /// |---|---|---|---|
 /// | V | contents on the label, at 20 °C | mL | 10 to 250 000 |
-/// | T_fill | temperature of filling | °C | 82 to 93 |
+/// | `T_fill` | temperature of filling | °C | 82 to 93 |
 /// | m | syrup in one container, ρ(B, 20 °C) V | kg | |
 /// | c | specific heat of the syrup, 5 K below the fill | J/(kg K) | |
-/// | m_g, c_g, T_g | mass, specific heat (glass 840 J/(kg K)), temperature of the container | | |
+/// | `m_g`, `c_g`, `T_g` | mass, specific heat (glass 840 J/(kg K)), temperature of the container | | |
 /// | T | where both settle; below 82 °C the glass wants warming | °C | |
 ///
 /// # Errors
@@ -176,8 +176,8 @@ fn checked(container: &Container, brix: f64, kelvin: f64) -> Result<Bottle, Erro
     let bottle = Bottle {
         label,
         brimful,
-        expansion: material.and_then(|m| m.expansion()).unwrap_or(0.0),
-        heat_capacity: mass.zip(material.and_then(|m| m.specific_heat())).map(|(m, c)| m * c),
+        expansion: material.and_then(Material::expansion).unwrap_or(0.0),
+        heat_capacity: mass.zip(material.and_then(Material::specific_heat)).map(|(m, c)| m * c),
         kelvin: temperature,
         stock: container.stock,
     };
@@ -221,7 +221,7 @@ fn packed(container: &Container, row: &Filled) -> PackedRow {
 
 #[cfg(test)]
 mod tests {
-    use super::{super::Material, *};
+    use super::*;
     use crate::units::{brix, deg_c, gram, kg, litre, ml};
     use proptest::prelude::*;
 

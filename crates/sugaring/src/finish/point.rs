@@ -24,7 +24,7 @@ pub struct FinishingPoint {
 
 /// The temperature at which syrup of `target` boils at today's pressure.
 ///
-/// T = T_b(target, P) + δ
+/// `T = T_b(target, P) + δ`
 ///
 /// | symbol | meaning | unit | range |
 /// |---|---|---|---|
