@@ -4,6 +4,10 @@
 
 use std::{collections::BTreeMap, fmt::Write as _};
 
+pub use limits::limits;
+
+mod limits;
+
 #[cfg(doctest)]
 mod pages;
 pub mod schema;

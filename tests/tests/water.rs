@@ -1,7 +1,7 @@
 //! Water against IAPWS's own check values, an independent library, and the printed equations in 40 digits.
 
 use sugaring::{Error, units::*, water};
-use sugaring_tests::{Row, judge};
+use sugaring_tests::{Row, judge, limits};
 
 const DERIVED: &str = include_str!("../derived/water_equations.csv");
 const LIQUID: &str = include_str!("../published/water_liquid.csv");
@@ -56,4 +56,28 @@ fn equation(row: &Row) -> Result<Option<f64>, Error> {
         "thermal_conductivity" => water::thermal_conductivity(temperature())?.get::<w_per_m_k>(),
         other => panic!("{}: {other} is not judged", row.place()),
     }))
+}
+
+#[test]
+fn limits_hold_as_written() {
+    limits(&water::SATURATION_PRESSURE, 0, |t| {
+        water::saturation_pressure(kelvin(t))
+    });
+    limits(&water::SATURATION_TEMPERATURE, 0, |p| {
+        water::saturation_temperature(pa(p))
+    });
+    limits(&water::LATENT_HEAT, 0, |t| water::latent_heat(kelvin(t)));
+    limits(&water::SATURATED_LIQUID_DENSITY, 0, |t| {
+        water::saturated_liquid_density(kelvin(t))
+    });
+    limits(&water::SATURATED_VAPOUR_DENSITY, 0, |t| {
+        water::saturated_vapour_density(kelvin(t))
+    });
+    limits(&water::DENSITY, 0, |t| water::density(kelvin(t)));
+    limits(&water::SPECIFIC_HEAT, 0, |t| water::specific_heat(kelvin(t)));
+    limits(&water::ENTHALPY, 0, |t| water::enthalpy(kelvin(t)));
+    limits(&water::VISCOSITY, 0, |t| water::viscosity(kelvin(t)));
+    limits(&water::THERMAL_CONDUCTIVITY, 0, |t| {
+        water::thermal_conductivity(kelvin(t))
+    });
 }
