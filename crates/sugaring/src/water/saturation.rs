@@ -214,6 +214,13 @@ mod tests {
         assert!((rise * 1000.0 - 0.2765).abs() < 5e-5, "K per kPa");
     }
 
+    /// Table 34 typed again: the last digits of these two are too small to move any result.
+    #[test]
+    fn unseen_digits_are_those_printed() {
+        assert_eq!(N9.to_bits(), (-0.238_555_575_678_49_f64).to_bits());
+        assert_eq!(N10.to_bits(), 650.175_348_447_98_f64.to_bits());
+    }
+
     #[test]
     fn corners_meet() {
         for celsius in [0.0, 373.946] {
