@@ -701,7 +701,7 @@ with! {
     }
     Fuel {
         /// With an efficiency.
-        with_efficiency(efficiency: Efficiency);
+        with_efficiency(efficiency: impl Into<Efficiency>);
         /// With a price.
         with_price(price: Price);
     }
@@ -731,12 +731,11 @@ with! {
 
 impl Fuel {
     /// Wood of a species, with its moisture.
-    #[must_use]
-    pub fn wood(species: &str, moisture: Moisture) -> Self {
+    pub fn wood(species: &str, moisture: impl Into<Moisture>) -> Self {
         Self {
             wood: Some(Wood {
                 species: Some(species.to_string()),
-                moisture: Some(moisture),
+                moisture: Some(moisture.into()),
             }),
             ..Self::default()
         }

@@ -559,16 +559,26 @@ impl Page {
     }
 }
 
-/// Width of the unit that must stay with word `i`, with its space.
+/// Width of what must stay with word `i`, spaces included: the unit of a number, the rest of a short bracket.
 fn glued(text: &str, i: usize) -> usize {
+    const BRACKET: usize = 16;
     let mut words = text.split(' ').skip(i);
     let (Some(word), Some(next)) = (words.next(), words.next()) else {
         return 0;
     };
-    let number = word.trim_start_matches('(');
+    if word.starts_with('(') && !word.contains(')') {
+        let mut rest = 1 + width(next);
+        let mut last = next;
+        while !last.contains(')') {
+            let Some(word) = words.next() else { break };
+            rest += 1 + width(word);
+            last = word;
+        }
+        return if rest <= BRACKET { rest } else { 0 };
+    }
     let unit = next.trim_end_matches([')', ',', ';', '.', ':']);
-    let is_number = number.ends_with(|c: char| c.is_ascii_digit()) && number.starts_with(|c: char| c.is_ascii_digit());
-    if is_number && (unit == "%" || unit == "s" || table::ALL.iter().any(|u| u.symbol == unit)) {
+    let is_number = word.ends_with(|c: char| c.is_ascii_digit()) && word.starts_with(|c: char| c.is_ascii_digit());
+    if is_number && (unit == "s" || table::ALL.iter().any(|u| !u.symbol.is_empty() && u.symbol == unit)) {
         1 + width(next)
     } else {
         0

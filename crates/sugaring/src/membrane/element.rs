@@ -35,6 +35,9 @@ pub struct ElementRating {
 /// Flow is what makers print, so permeance is of the whole element; area and permeability never appear.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Element {
+    pub(crate) rating: ElementRating,
+    /// The user's own, at 25 °C, in place of the rating's.
+    pub(crate) own: Option<Permeance>,
     /// Permeance in m³/(s Pa) at `tested_at`.
     pub(crate) tested: f64,
     /// K.
@@ -110,6 +113,8 @@ impl Element {
             return Err(without_drive(rating, held_back));
         }
         Ok(Self {
+            rating: *rating,
+            own: None,
             tested: flow / net,
             tested_at,
             net,
@@ -144,6 +149,7 @@ impl Element {
     pub fn from_permeance(permeance: Permeance, rating: &ElementRating) -> Result<Self, Error> {
         let tested = PERMEANCE.check(permeance.si())?;
         Ok(Self {
+            own: Some(permeance),
             tested,
             tested_at: BASE,
             ..Self::from_rating(rating)?
