@@ -9,6 +9,7 @@ macro_rules! pages {
 }
 
 pages! {
+    ReadMe "README.md";
     BookDay "book/src/day.md";
     BookProperties "book/src/properties.md";
     BookUnits "book/src/units.md";

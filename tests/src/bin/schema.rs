@@ -7,9 +7,8 @@ use sugaring_tests::schema::{folder, schemas};
 fn main() -> io::Result<()> {
     fs::create_dir_all(folder())?;
     for (name, text) in schemas() {
-        let path = folder().join(format!("{name}.json"));
-        fs::write(&path, text)?;
-        println!("{}", path.display());
+        fs::write(folder().join(format!("{name}.json")), text)?;
+        println!("crates/sugaring/schema/{name}.json");
     }
     Ok(())
 }
