@@ -1,8 +1,6 @@
 //! A bare number is given for °Brix, unchecked.
-use sugaring::units::*;
-
-fn finish_at(_: Brix) {}
+use sugaring::{sucrose, units::*};
 
 fn main() {
-    finish_at(66.9);
+    let _ = sucrose::density(66.9, deg_c(20.0));
 }

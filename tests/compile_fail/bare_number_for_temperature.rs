@@ -1,8 +1,6 @@
 //! A bare number is given where a temperature is needed.
-use sugaring::units::*;
-
-fn boils_at(_: Temperature) {}
+use sugaring::{units::*, water};
 
 fn main() {
-    boils_at(100.0);
+    let _ = water::saturation_pressure(100.0);
 }

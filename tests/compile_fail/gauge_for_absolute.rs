@@ -1,8 +1,6 @@
 //! What a gauge shows is given where an absolute pressure is needed.
-use sugaring::units::*;
-
-fn barometer(_: Pressure) {}
+use sugaring::{units::*, water};
 
 fn main() {
-    barometer(psi_gauge(14.0));
+    let _ = water::saturation_temperature(psi_gauge(14.0));
 }

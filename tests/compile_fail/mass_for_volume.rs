@@ -1,8 +1,6 @@
 //! A mass is given where a volume is needed.
-use sugaring::units::*;
-
-fn tank(_: Volume) {}
+use sugaring::{day::Sap, units::*};
 
 fn main() {
-    tank(kg(170.0));
+    let _ = Sap::of_volume(kg(170.0), brix(2.0).unwrap(), deg_c(4.0));
 }

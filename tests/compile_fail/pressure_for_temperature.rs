@@ -1,8 +1,6 @@
 //! A pressure is given where a temperature is needed.
-use sugaring::units::*;
-
-fn boils_at(_: Temperature) {}
+use sugaring::{units::*, water};
 
 fn main() {
-    boils_at(kpa(100.0));
+    let _ = water::saturation_pressure(kpa(100.0));
 }
