@@ -74,7 +74,8 @@ fn folder_fronts_hold_docs_modules_and_names_only() {
             .collect::<Vec<_>>()
             .join(" ");
         for statement in code.split(';').map(str::trim).filter(|statement| !statement.is_empty()) {
-            let bare = statement.trim_start_matches("#[macro_use]").trim();
+            // Attributes stand before what they belong to.
+            let bare = statement.rsplit(']').next().unwrap().trim();
             let bare = bare
                 .strip_prefix("pub(crate) ")
                 .or(bare.strip_prefix("pub "))
