@@ -4,7 +4,8 @@
 //! on the instruments, ranges, cautions, and what all of it rests on. `Display` prints a page to carry into the
 //! sugarhouse; with the feature `json` the same goes out and comes in as JSON.
 
-pub use figure::Figure;
+#[cfg(feature = "schema")]
+pub use data::schemas;
 pub use inputs::{
     Air, Compensated, Container, DayInputs, Efficiency, Element, Evaporator, Finishing, Fuel, Heat, Hydrometer,
     HydrometerScale, Instrument, LeftInPan, Membrane, Moisture, Pan, PanKind, Polarisation, Pump, PumpPoint,
@@ -12,38 +13,23 @@ pub use inputs::{
 };
 pub use page::System;
 pub use plan::{
-    AirToday, Balance, ContainerCost, Cost, DayPlan, Electricity, Filled, FuelLine, FuelVolume, How, Level, Mark,
-    OtherHours, Remains, Remark, Rest, RestsOn, Settings, StageState, Step, Stop, Stream, SyrupMade, ToFinish, Totals,
-    Watch, WaterRemoved, WithoutMembrane,
+    AirToday, Balance, ContainerCost, Cost, DayPlan, Electricity, Figure, Filled, FuelLine, FuelVolume, How, Level,
+    Mark, OtherHours, Remains, Remark, Rest, RestsOn, Settings, StageState, Step, Stop, Stream, SyrupMade, ToFinish,
+    Totals, Watch, WaterRemoved, WithoutMembrane,
 };
 pub use planning::{plan, plan_watched};
-#[cfg(feature = "schema")]
-pub use schema::schemas;
 
-mod air;
 mod assemble;
-mod echo;
-mod face;
-mod figure;
+mod data;
 mod inputs;
-#[cfg(feature = "json")]
-mod json;
-mod limits;
-mod model;
-mod outcome;
 mod page;
 mod plan;
 mod planning;
 mod ranges;
-mod read;
 mod remarks;
-mod sap;
-#[cfg(feature = "schema")]
-mod schema;
+mod resolve;
 mod slots;
 mod stations;
-mod together;
-mod typed;
 
 /// Version of the shape of inputs and plans.
 pub const SCHEMA_VERSION: u32 = 1;

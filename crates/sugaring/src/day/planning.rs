@@ -1,13 +1,15 @@
-use super::{
-    assemble::Parts,
-    inputs::DayInputs,
-    model::Model,
-    plan::DayPlan,
-    ranges::Ranges,
-    remarks::remarks,
-    stations::{self, Fidelity},
+use crate::{
+    day::{
+        assemble::Parts,
+        inputs::DayInputs,
+        plan::DayPlan,
+        ranges::Ranges,
+        remarks::remarks,
+        resolve::Model,
+        stations::{self, Fidelity},
+    },
+    error::Error,
 };
-use crate::error::Error;
 
 /// The day's plan: sap through membrane, pan and finish into bottles, with what each step needs.
 ///

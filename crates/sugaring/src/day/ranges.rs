@@ -1,21 +1,19 @@
 //! Ranges of the results: the whole day over again for each draw of the inputs.
 
-use alloc::{vec, vec::Vec};
-
-use super::{
-    figure::Interval,
-    model::Model,
-    outcome::Outcome,
-    stations::{self, Fidelity},
-};
 use crate::{
+    day::{
+        plan::Interval,
+        resolve::Model,
+        stations::{self, Fidelity, Outcome},
+    },
     error::{Error, ErrorKind},
     uncertainty::{Draws, quantile},
 };
+use alloc::{vec, vec::Vec};
 
 /// What a range is given for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Quantity {
+pub(crate) enum Quantity {
     Hours,
     HoursFired,
     SyrupVolume,
@@ -61,14 +59,14 @@ const QUANTITIES: [Quantity; 19] = [
 
 /// The draws, sorted, one column a quantity.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Ranges {
+pub(crate) struct Ranges {
     columns: Vec<Vec<f64>>,
-    pub(super) unreachable: u32,
+    pub(crate) unreachable: u32,
 }
 
 impl Ranges {
     /// Draws of the day; `progress` is told the share done about a hundred times and may stop the work.
-    pub(super) fn of(model: &Model, progress: &mut dyn FnMut(f64) -> bool) -> Result<Self, Error> {
+    pub(crate) fn of(model: &Model, progress: &mut dyn FnMut(f64) -> bool) -> Result<Self, Error> {
         let mut ranges = Self {
             columns: vec![Vec::new(); QUANTITIES.len()],
             unreachable: 0,
@@ -101,7 +99,7 @@ impl Ranges {
     }
 
     /// The middle 95 % of a quantity.
-    pub(super) fn interval(&self, quantity: Quantity) -> Option<Interval> {
+    pub(crate) fn interval(&self, quantity: Quantity) -> Option<Interval> {
         let column = self.columns.get(quantity as usize).filter(|c| c.len() > 1)?;
         Some(Interval {
             low: quantile(column, 0.025),
@@ -111,7 +109,7 @@ impl Ranges {
     }
 
     /// The same with the median, for what sits at one end of its range.
-    pub(super) fn interval_with_median(&self, quantity: Quantity) -> Option<Interval> {
+    pub(crate) fn interval_with_median(&self, quantity: Quantity) -> Option<Interval> {
         let column = self.columns.get(quantity as usize)?;
         let mut interval = self.interval(quantity)?;
         interval.median = Some(quantile(column, 0.5));

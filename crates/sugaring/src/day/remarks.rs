@@ -1,23 +1,22 @@
 //! Limits met, cautions and notices. Numbers have three significant digits, shares two.
 
-use alloc::{
-    format,
-    string::{String, ToString},
-    vec::Vec,
-};
-
-use super::{
-    model::Model,
-    outcome::{Outcome, RigOutcome},
-    plan::{Level, Remark},
-    slots::Values,
-};
 use crate::{
+    day::{
+        plan::{Level, Remark},
+        resolve::Model,
+        slots::Values,
+        stations::{Outcome, RigOutcome},
+    },
     digits::{fixed, padded, significant},
     math,
     safety::StepKind,
     sucrose,
     units::{brix, deg_c, table},
+};
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
 };
 
 /// Above this °Brix, or this supersaturation in a cold store, sugar may crystallise: common practice, no source.
@@ -27,7 +26,7 @@ const WARM_TANK: f64 = 280.15;
 const LONG: f64 = 4.0 * 3600.0;
 
 /// Everything the day wants to say, in the order of its steps.
-pub(super) fn remarks(model: &Model, values: &Values, outcome: &Outcome, already_there: Option<f64>) -> Vec<Remark> {
+pub(crate) fn remarks(model: &Model, values: &Values, outcome: &Outcome, already_there: Option<f64>) -> Vec<Remark> {
     let mut remarks = model.remarks.clone();
     if let Some(brix) = already_there {
         remarks.push(Remark {
@@ -95,7 +94,7 @@ fn at_the_rig(remarks: &mut Vec<Remark>, model: &Model, outcome: &Outcome, rig: 
     let film = model
         .rig
         .as_ref()
-        .is_some_and(|r| r.polarisation == super::inputs::Polarisation::RatingAnchored);
+        .is_some_and(|r| r.polarisation == crate::day::inputs::Polarisation::RatingAnchored);
     if film && !(0.1..=3.0).contains(&rig.least_crossflow) {
         say(
             Level::Notice,

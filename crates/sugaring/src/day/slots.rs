@@ -1,16 +1,15 @@
 //! The numbers of a day, each in its slot, and how each is spread: one list for the plan and for its draws.
 
-use alloc::vec::Vec;
-
 use crate::uncertainty::Draws;
+use alloc::vec::Vec;
 
 /// Where a number stands.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Slot(usize);
+pub(crate) struct Slot(usize);
 
 /// How an input scatters.
 #[derive(Clone, Copy, Debug)]
-pub(super) enum Shape {
+pub(crate) enum Shape {
     /// One standard deviation.
     Normal(f64),
     /// Half the width.
@@ -31,20 +30,20 @@ struct Spread {
 
 /// The nominal numbers and their spreads, in the order in which they are drawn.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Slots {
+pub(crate) struct Slots {
     nominal: Vec<f64>,
     spreads: Vec<Spread>,
 }
 
 impl Slots {
     /// A number that does not scatter.
-    pub(super) fn fixed(&mut self, value: f64) -> Slot {
+    pub(crate) fn fixed(&mut self, value: f64) -> Slot {
         self.nominal.push(value);
         Slot(self.nominal.len() - 1)
     }
 
     /// A number that scatters; a draw is cut to `low` to `high`, which are widened to hold the number itself.
-    pub(super) fn spread(&mut self, value: f64, shape: Option<Shape>, low: f64, high: f64) -> Slot {
+    pub(crate) fn spread(&mut self, value: f64, shape: Option<Shape>, low: f64, high: f64) -> Slot {
         let slot = self.fixed(value);
         if let Some(shape) = shape {
             self.spreads.push(Spread {
@@ -58,12 +57,12 @@ impl Slots {
     }
 
     /// The numbers as given.
-    pub(super) fn nominal(&self) -> Values {
+    pub(crate) fn nominal(&self) -> Values {
         Values(self.nominal.clone())
     }
 
     /// One draw of all numbers, into `values`.
-    pub(super) fn draw(&self, draws: &mut Draws, values: &mut Values) {
+    pub(crate) fn draw(&self, draws: &mut Draws, values: &mut Values) {
         values.0.clone_from(&self.nominal);
         for spread in &self.spreads {
             let Some(value) = values.0.get_mut(spread.slot) else {
@@ -82,11 +81,11 @@ impl Slots {
 
 /// One set of numbers.
 #[derive(Clone, Debug)]
-pub(super) struct Values(Vec<f64>);
+pub(crate) struct Values(Vec<f64>);
 
 impl Values {
     /// The number in a slot.
-    pub(super) fn of(&self, slot: Slot) -> f64 {
+    pub(crate) fn of(&self, slot: Slot) -> f64 {
         self.0.get(slot.0).copied().unwrap_or(f64::NAN)
     }
 }

@@ -16,9 +16,6 @@ pub use pack::{Because, PACK, PackedRow, Packing, Rest, pack};
 pub use point::{FINISHING_POINT, FinishingPoint, finishing_point};
 pub use remark::PackingRemark;
 
-pub(crate) use bottles::{Bottle, bottled};
-pub(crate) use fill::hot_fill_at;
-
 mod bottles;
 mod container;
 mod fill;

@@ -22,17 +22,12 @@ pub use solubility::{
 pub use viscosity::{VISCOSITY, viscosity};
 pub use volume::{CONTRACTION, SUGAR_PER_VOLUME, contraction, sugar_per_volume};
 
-pub(crate) use activity::ln_water_activity_at;
-pub(crate) use boiling::{boiling_at, brix_from_boiling_at, pressure_from_boiling_at};
+pub(crate) use boiling::boiling_at;
 pub(crate) use density::{DensityIsotherm, brix_from_density_at, density_at};
-pub(crate) use evaporation::heat_of_evaporation_at;
-pub(crate) use freezing::{brix_from_freezing_at, freezing_at};
+pub(crate) use freezing::freezing_at;
 pub(crate) use heat::{enthalpy_at, specific_heat_at};
-pub(crate) use osmosis::{
-    OsmosisIsotherm, brix_from_osmotic_pressure_at, osmotic_pressure_at, osmotic_pressure_slope_at,
-};
-pub(crate) use solubility::{solubility_at, supersaturation_at};
-pub(crate) use viscosity::{ViscosityIsotherm, viscosity_at};
+pub(crate) use osmosis::OsmosisIsotherm;
+pub(crate) use viscosity::ViscosityIsotherm;
 
 mod activity;
 mod boiling;

@@ -1,0 +1,11 @@
+//! The page that a person carries into the sugarhouse.
+
+pub use face::System;
+
+pub(crate) use face::Face;
+
+mod face;
+mod layout;
+mod sheet;
+mod steps;
+mod words;
