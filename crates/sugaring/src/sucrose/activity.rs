@@ -117,17 +117,17 @@ pub(super) const BRIX: Range = Range::new("brix", &table::deg_brix, 0.0, 85.0);
 const TEMPERATURE: Range = Range::new("temperature", &table::deg_c, -15.0, 132.0);
 
 /// ln `a_w` from °Bx and K, no range check; sound to 90 °Bx for a solver on its way.
-pub(crate) fn ln_water_activity_at(brix: f64, kelvin: f64) -> f64 {
+pub(super) fn ln_water_activity_at(brix: f64, kelvin: f64) -> f64 {
     ActivityIsotherm::at(kelvin).ln(brix)
 }
 
 /// The water activities of one temperature: for many strengths at once.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct ActivityIsotherm([f64; 4]);
+pub(super) struct ActivityIsotherm([f64; 4]);
 
 impl ActivityIsotherm {
     /// The activities at `kelvin`.
-    pub(crate) fn at(kelvin: f64) -> Self {
+    pub(super) fn at(kelvin: f64) -> Self {
         let u = REFERENCE / kelvin - 1.0;
         let v = u - math::ln_1p(u);
         let [a0, a1, a2, a3] = A;
@@ -136,19 +136,14 @@ impl ActivityIsotherm {
     }
 
     /// ln `a_w` of a strength in °Bx.
-    pub(crate) fn ln(&self, brix: f64) -> f64 {
+    pub(super) fn ln(&self, brix: f64) -> f64 {
         let w = brix / 100.0;
         let x = mole_fraction(w);
         math::ln_1p(-x) + x * x * math::polynomial(&self.0, w)
     }
 
-    /// Slope of ln `a_w` per °Bx; never above −0.000526.
-    pub(crate) fn slope(&self, brix: f64) -> f64 {
-        self.ln_and_slope(brix).1
-    }
-
-    /// ln `a_w` and its slope per °Bx at once, for Newton's method.
-    pub(crate) fn ln_and_slope(&self, brix: f64) -> (f64, f64) {
+    /// ln `a_w` and its slope per °Bx, never above −0.000526, at once: for Newton's method.
+    pub(super) fn ln_and_slope(&self, brix: f64) -> (f64, f64) {
         let w = brix / 100.0;
         let x = mole_fraction(w);
         let moles = w / SUCROSE_MOLAR_MASS + (1.0 - w) / WATER_MOLAR_MASS;
@@ -215,15 +210,15 @@ mod tests {
 
     #[test]
     fn falls_with_strength_and_holds_its_pressure_rising_with_temperature() {
-        // The grid of the note: every inverse has one root.
+        // So every inverse has one root.
+        let water = crate::water::saturation_pressure_at;
         for step in 0..=900 {
             let strength = f64::from(step) / 10.0;
             for celsius in (-15..=132).step_by(3) {
                 let kelvin = f64::from(celsius) + 273.15;
-                assert!(ActivityIsotherm::at(kelvin).slope(strength) <= -0.000_525_9);
+                assert!(ActivityIsotherm::at(kelvin).ln_and_slope(strength).1 <= -0.000_525_9);
                 let rise = ln_water_activity_at(strength, kelvin + 0.5) - ln_water_activity_at(strength, kelvin - 0.5);
-                let line =
-                    crate::water::saturation_pressure_slope_at(kelvin) / crate::water::saturation_pressure_at(kelvin);
+                let line = math::ln(water(kelvin + 0.5) / water(kelvin - 0.5));
                 assert!(rise + line >= 0.0295, "{strength} {celsius} {}", rise + line);
             }
         }
@@ -233,7 +228,7 @@ mod tests {
         #[test]
         fn never_panics(b in any::<f64>(), t in any::<f64>()) {
             let isotherm = ActivityIsotherm::at(t);
-            let _ = (isotherm.ln(b), isotherm.slope(b));
+            let _ = (isotherm.ln(b), isotherm.ln_and_slope(b));
             if let Ok(strength) = brix(b) {
                 let _ = (water_activity(strength, kelvin(t)), osmotic_coefficient(strength, kelvin(t)));
             }
@@ -249,7 +244,7 @@ mod tests {
         fn slope_is_the_derivative(b in 0.01..89.9_f64, celsius in -15.0..132.0_f64) {
             let isotherm = ActivityIsotherm::at(celsius + 273.15);
             let by_difference = (isotherm.ln(b + 5e-4) - isotherm.ln(b - 5e-4)) / 1e-3;
-            prop_assert!((isotherm.slope(b) / by_difference - 1.0).abs() < 1e-7);
+            prop_assert!((isotherm.ln_and_slope(b).1 / by_difference - 1.0).abs() < 1e-7);
         }
 
         #[test]

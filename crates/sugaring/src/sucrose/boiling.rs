@@ -263,12 +263,12 @@ const STRONGEST: f64 = 85.0;
 const ROUNDING: f64 = 1e-9;
 
 /// Pa from °Bx and K, no range check.
-pub(crate) fn pressure_from_boiling_at(brix: f64, kelvin: f64) -> f64 {
+fn pressure_from_boiling_at(brix: f64, kelvin: f64) -> f64 {
     math::exp(ln_water_activity_at(brix, kelvin)) * water::saturation_pressure_at(kelvin)
 }
 
 /// °Bx on [0, 90] from K and Pa; 0 for water's own boiling point and below, `None` where the root lies above 90.
-pub(crate) fn brix_from_boiling_at(kelvin: f64, pascal: f64) -> Option<f64> {
+fn brix_from_boiling_at(kelvin: f64, pascal: f64) -> Option<f64> {
     let isotherm = ActivityIsotherm::at(kelvin);
     let target = math::ln(pascal / water::saturation_pressure_at(kelvin));
     if target >= 0.0 {
@@ -339,7 +339,7 @@ impl Solution {
         water + self.x * (25.331 + 5.3696 * z + self.x * steep)
     }
 
-    /// ln(p_sat a_w / p) and its slope with temperature; all logarithms but that of T₀/T are one.
+    /// `ln(p_sat a_w / p)` and its slope with temperature; all logarithms but that of T₀/T are one.
     fn excess(&self, kelvin: f64) -> (f64, f64) {
         let line = water::Line::at(kelvin);
         let beta = line.beta();

@@ -89,8 +89,8 @@ pub fn brix_from_density(density: Density, temperature: Temperature) -> Result<B
     match isotherm.brix(target) {
         Some(found) if found > 0.0 && found < STRONGEST => Ok(Brix::trusted(found)),
         // A unit in the last place of the density is 3e-14 °Bx.
-        Some(found) if found >= -ROUNDING && found <= 0.0 => Ok(Brix::trusted(0.0)),
-        Some(found) if found >= STRONGEST && found <= STRONGEST + ROUNDING => Ok(Brix::trusted(STRONGEST)),
+        Some(found) if (-ROUNDING..=0.0).contains(&found) => Ok(Brix::trusted(0.0)),
+        Some(found) if (STRONGEST..=STRONGEST + ROUNDING).contains(&found) => Ok(Brix::trusted(STRONGEST)),
         _ => Err(outside(&isotherm, target)),
     }
 }

@@ -69,7 +69,7 @@ pub static HEAT_OF_EVAPORATION: Relation = Relation {
 };
 
 /// J/kg from °Bx and Pa; `None` where [`boiling_at`] has none.
-pub(crate) fn heat_of_evaporation_at(brix: f64, pascal: f64) -> Option<f64> {
+fn heat_of_evaporation_at(brix: f64, pascal: f64) -> Option<f64> {
     let boiling = boiling_at(brix, pascal)?;
     let saturation = water::saturation_temperature_at(pascal);
     let steam = water::saturated_vapour_enthalpy_at(saturation) + STEAM_SPECIFIC_HEAT * (boiling - saturation);

@@ -124,7 +124,7 @@ pub(crate) fn freezing_at(brix: f64) -> Option<f64> {
 }
 
 /// °Bx on [0, 65] from K, or `None` where the liquid would be stronger or the ice is above its melting point.
-pub(crate) fn brix_from_freezing_at(kelvin: f64) -> Option<f64> {
+fn brix_from_freezing_at(kelvin: f64) -> Option<f64> {
     let isotherm = ActivityIsotherm::at(kelvin);
     let target = ln_ice_activity(kelvin);
     let found = solve::root(|brix| isotherm.ln(brix) - target, 0.0, 65.0, 1e-13)?;

@@ -4,7 +4,6 @@ use super::activity::{ActivityIsotherm, GAS, SOURCE, WATER_MOLAR_MASS};
 use crate::{
     error::Error,
     relation::{Range, Relation},
-    solve,
     units::{Brix, Pressure, Si, Temperature, Value, table},
     water,
 };
@@ -115,25 +114,15 @@ const TEMPERATURE: Range = Range::new("temperature", &table::deg_c, 0.0, 50.0);
 const STRONGEST: f64 = 60.0;
 
 /// Pa from °Bx and K, no range check.
-pub(crate) fn osmotic_pressure_at(brix: f64, kelvin: f64) -> f64 {
+fn osmotic_pressure_at(brix: f64, kelvin: f64) -> f64 {
     OsmosisIsotherm::at(kelvin).pressure(brix)
-}
-
-/// Pa per °Bx from °Bx and K, no range check.
-pub(crate) fn osmotic_pressure_slope_at(brix: f64, kelvin: f64) -> f64 {
-    OsmosisIsotherm::at(kelvin).slope(brix)
-}
-
-/// °Bx on [0, 65] from Pa and K, or `None` where none has this pressure.
-pub(crate) fn brix_from_osmotic_pressure_at(pascal: f64, kelvin: f64) -> Option<f64> {
-    OsmosisIsotherm::at(kelvin).brix(pascal)
 }
 
 /// The osmotic pressures of one temperature: for many strengths at once.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct OsmosisIsotherm {
     activity: ActivityIsotherm,
-    /// R T ρ_w / M_w, Pa
+    /// `R T ρ_w / M_w`, Pa
     scale: f64,
 }
 
@@ -152,11 +141,6 @@ impl OsmosisIsotherm {
         ideal * (1.0 + 0.5 * COMPRESSIBILITY * ideal)
     }
 
-    /// Pa per °Bx.
-    pub(crate) fn slope(&self, brix: f64) -> f64 {
-        self.pressure_and_slope(brix).1
-    }
-
     /// Pa and Pa per °Bx at once, for Newton's method.
     pub(crate) fn pressure_and_slope(&self, brix: f64) -> (f64, f64) {
         let (ln, slope) = self.activity.ln_and_slope(brix);
@@ -167,16 +151,35 @@ impl OsmosisIsotherm {
         )
     }
 
-    /// °Bx on [0, 65] of a pressure in Pa; the bracket ends above the range, so that the range's own limit is found.
+    /// °Bx on [0, 65] of a pressure in Pa, or `None` where none has it; the end lies above the range, so that the
+    /// range's own limit is found.
+    ///
+    /// The pressure is convex in the strength: Newton's steps from above come down to the root and never pass it.
     pub(crate) fn brix(&self, pascal: f64) -> Option<f64> {
-        let found = solve::root(|brix| self.pressure(brix) - pascal, 0.0, 65.0, 1e-13)?;
-        found.settled.then_some(found.at)
+        const END: f64 = 65.0;
+        if !(0.0..=self.pressure(END)).contains(&pascal) {
+            return None;
+        }
+        let (_, first_slope) = self.pressure_and_slope(0.0);
+        let mut brix = (pascal / first_slope).min(END);
+        for _ in 0..STEPS {
+            let (pressure, slope) = self.pressure_and_slope(brix);
+            let step = (pressure - pascal) / slope;
+            brix -= step;
+            if step.abs() <= 1e-12 {
+                return Some(brix.max(0.0));
+            }
+        }
+        None
     }
 
     fn incompressible(&self, brix: f64) -> f64 {
         -self.scale * self.activity.ln(brix)
     }
 }
+
+/// Eight are enough anywhere.
+const STEPS: usize = 50;
 
 /// Of water, 1/Pa: 0.3 % of 13 MPa.
 const COMPRESSIBILITY: f64 = 4.6e-10;
@@ -225,7 +228,8 @@ mod tests {
     proptest! {
         #[test]
         fn never_panics(b in any::<f64>(), t in any::<f64>()) {
-            let _ = (osmotic_pressure_at(b, t), osmotic_pressure_slope_at(b, t), brix_from_osmotic_pressure_at(b, t));
+            let isotherm = OsmosisIsotherm::at(t);
+            let _ = (isotherm.pressure(b), isotherm.pressure_and_slope(b), isotherm.brix(b));
             let _ = brix_from_osmotic_pressure(pa(b), kelvin(t));
             if let Ok(strength) = brix(b) {
                 let _ = osmotic_pressure(strength, kelvin(t));
@@ -240,11 +244,20 @@ mod tests {
         }
 
         #[test]
+        fn slope_rises_with_strength(strength in 0.0..64.9_f64, step in 1e-3..0.1_f64, celsius in 0.0..50.0_f64) {
+            let isotherm = OsmosisIsotherm::at(celsius + 273.15);
+            let slope = |strength| isotherm.pressure_and_slope(strength).1;
+            prop_assert!(slope(strength + step) > slope(strength));
+        }
+
+        #[test]
         fn slope_is_the_derivative(strength in 0.01..60.0_f64, celsius in 0.0..50.0_f64) {
             let isotherm = OsmosisIsotherm::at(celsius + 273.15);
             let by_difference = (isotherm.pressure(strength + 5e-4) - isotherm.pressure(strength - 5e-4)) / 1e-3;
             prop_assert!(by_difference > 0.0);
-            prop_assert!((isotherm.slope(strength) / by_difference - 1.0).abs() < 1e-7);
+            let (pressure, slope) = isotherm.pressure_and_slope(strength);
+            prop_assert_eq!(pressure.to_bits(), isotherm.pressure(strength).to_bits());
+            prop_assert!((slope / by_difference - 1.0).abs() < 1e-7);
         }
 
         #[test]

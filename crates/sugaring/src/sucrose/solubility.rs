@@ -160,12 +160,12 @@ const ACCURACY: &str = "0.15 °Bx to 80 °C, 0.3 °Bx above, of the strength at 
 const TEMPERATURE: Range = Range::new("temperature", &table::deg_c, -13.0, 100.0);
 
 /// °Bx from K, no range check; the quartic bends over above 100 °C.
-pub(crate) fn solubility_at(kelvin: f64) -> f64 {
+fn solubility_at(kelvin: f64) -> f64 {
     math::polynomial(&VAVRINECZ, kelvin - 273.15)
 }
 
 /// From °Bx and K, no range check.
-pub(crate) fn supersaturation_at(brix: f64, kelvin: f64) -> f64 {
+fn supersaturation_at(brix: f64, kelvin: f64) -> f64 {
     let saturated = solubility_at(kelvin);
     brix * (100.0 - saturated) / ((100.0 - brix) * saturated)
 }

@@ -66,7 +66,7 @@ pub static VISCOSITY: Relation = Relation {
 };
 
 /// Pa s from °Bx and K, no range check.
-pub(crate) fn viscosity_at(brix: f64, kelvin: f64) -> f64 {
+fn viscosity_at(brix: f64, kelvin: f64) -> f64 {
     ViscosityIsotherm::at(kelvin).viscosity(brix)
 }
 

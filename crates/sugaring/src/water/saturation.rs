@@ -119,7 +119,8 @@ pub(crate) fn saturation_pressure_at(kelvin: f64) -> f64 {
 }
 
 /// Pa per K, no range check.
-pub(crate) fn saturation_pressure_slope_at(kelvin: f64) -> f64 {
+#[cfg(test)]
+fn saturation_pressure_slope_at(kelvin: f64) -> f64 {
     let line = Line::at(kelvin);
     let beta = line.beta();
     let squared = beta * beta;
