@@ -242,6 +242,17 @@ mod tests {
     use crate::units::{deg_c, kg_per_h, kpa, kw, square_metre};
     use proptest::prelude::*;
 
+    #[test]
+    fn each_way_says_how_well_it_is_known() {
+        let station = StationPressure::measured(kpa(96.5)).unwrap();
+        let share = |heat: Measured<Power>| heat.uncertainty.get::<kw>() / heat.value.get::<kw>();
+        let area = heat_from_area(square_metre(0.7442), PanKind::Flat, station).unwrap();
+        assert!((share(area) - 0.15).abs() < 1e-12);
+        let held = heat_from_held_level(kg_per_h(30.0), deg_c(5.0), station).unwrap();
+        let drop = heat_from_level_drop(kg_per_h(30.0), station).unwrap();
+        assert!((share(held) - 0.05).abs() < 1e-12 && (share(drop) - 0.05).abs() < 1e-12);
+    }
+
     proptest! {
         #[test]
         fn colder_feed_takes_more(rate in 0.1..1e4_f64, celsius in 0.0..79.0_f64, step in 1e-3..1.0_f64, p in 50.0..110.0_f64) {

@@ -177,3 +177,35 @@ const LEAST_DEPTH: f64 = 0.025;
 const KNOWN_TO: f64 = 0.05;
 /// That of the rule of area: ±30 % read as two.
 const ASSUMED_TO: f64 = 0.15;
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{kpa, kw, metre, mm};
+
+    #[test]
+    fn a_heat_says_how_well_it_is_known() {
+        let station = StationPressure::measured(kpa(96.5)).unwrap();
+        let pan = Pan::new(metre(1.22), metre(0.61)).unwrap();
+        let share = |pan: Pan| {
+            let heat = pan.heat(station).unwrap();
+            heat.uncertainty.get::<kw>() / heat.value.get::<kw>()
+        };
+        assert!((share(pan) - 0.15).abs() < 1e-12);
+        assert!((share(pan.with_heat(kw(20.0)).unwrap()) - 0.05).abs() < 1e-12);
+        assert!((share(pan.with_heat(measured(kw(20.0), kw(2.0))).unwrap()) - 0.1).abs() < 1e-12);
+    }
+
+    #[test]
+    fn depths_must_fit() {
+        let pan = Pan::new(metre(1.22), metre(0.61))
+            .unwrap()
+            .with_running_depth(mm(20.0))
+            .unwrap();
+        assert_eq!(
+            pan.depths().unwrap_err().to_string(),
+            "least_depth = 25 mm does not fit running_depth = 20 mm; a pan runs deeper than its least depth"
+        );
+        assert!(pan.with_least_depth(mm(20.0)).unwrap().depths().is_ok());
+    }
+}

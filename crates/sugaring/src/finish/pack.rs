@@ -248,6 +248,13 @@ mod tests {
     }
 
     #[test]
+    fn a_fill_above_93_degrees_is_not_proposed() {
+        let needed = |mass| pack(&syrup(1.0), &[glass(500.0, mass, 12)], deg_c(85.0)).unwrap().rows[0].fill_needed;
+        assert!((needed(409.3).unwrap().get::<deg_c>() - 92.996).abs() < 1e-3);
+        assert_eq!(needed(409.6), None);
+    }
+
+    #[test]
     fn stock_used_up_is_said() {
         let containers = [glass(500.0, 320.0, 8), glass(250.0, 200.0, 2)];
         let packing = pack(&syrup(5.9497), &containers, deg_c(85.0)).unwrap();

@@ -225,6 +225,15 @@ mod tests {
         assert_eq!(text(f64::NAN), "prism = NaN is not a finite number");
     }
 
+    #[test]
+    fn uncertainties_add_in_squares() {
+        let hand = Refractometer::compensated(deg_c(10.0), deg_c(30.0)).unwrap();
+        let at = |hand: Refractometer| hand.truth(reading(2.0), deg_c(20.0)).unwrap().uncertainty;
+        assert!((at(hand) - 0.12).abs() < 1e-15);
+        let digital = hand.with_uncertainty(0.1).unwrap().with_resolution(0.2).unwrap();
+        assert!((at(digital) - 0.115_470_053_8).abs() < 1e-9);
+    }
+
     proptest! {
         #[test]
         fn reading_and_truth_are_inverse(w in 0.0..85.0_f64, t in 10.0..30.0_f64, zero in -1.0..1.0_f64) {
