@@ -12,7 +12,7 @@ use sugaring::{
     units::*,
     water,
 };
-use sugaring_tests::{Row, judge};
+use sugaring_tests::{Row, judge, limits};
 
 const BALANCE: &str = include_str!("../published/evaporator_balance.csv");
 const DEMO: &str = include_str!("../derived/evaporator_demo.csv");
@@ -268,4 +268,48 @@ fn a_rate_always_names_its_feed() -> Result<(), Error> {
     let water = evaporation_rate(watt(boil.total.get::<joule>() / 3600.0), &drawn, station)?;
     assert!((water.get::<kg_per_h>() - boil.water.get::<kg>()).abs() < 1e-9);
     Ok(())
+}
+
+#[test]
+fn limits_hold_as_written() {
+    let station = || StationPressure::measured(kpa(96.5));
+    let named = |b: f64, name: &str| brix(b).map_err(|e| e.named(name));
+    let lot = |strength| Lot::of_mass(kg(100.0), brix(strength)?, deg_c(4.0));
+    let pan = || Pan::new(metre(1.22), metre(0.61));
+    limits(&evaporator::HEAT_FROM_LEVEL_DROP, 0, |m| {
+        heat_from_level_drop(kg_per_s(m), station()?)
+    });
+    limits(&evaporator::HEAT_FROM_HELD_LEVEL, 0, |m| {
+        heat_from_held_level(kg_per_s(m), deg_c(4.0), station()?)
+    });
+    limits(&evaporator::HEAT_FROM_HELD_LEVEL, 1, |t| {
+        heat_from_held_level(kg_per_h(30.0), kelvin(t), station()?)
+    });
+    limits(&evaporator::HEAT_FROM_AREA, 0, |a| {
+        heat_from_area(square_metre(a), PanKind::Flat, station()?)
+    });
+    limits(&evaporator::EVAPORATION_RATE, 0, |q| {
+        evaporation_rate(watt(q), &FeedCondition::None, station()?)
+    });
+    limits(&evaporator::BOIL_HEAT, 1, |b| {
+        boil_heat(&lot(0.5)?, named(b, "to_brix")?, station()?)
+    });
+    limits(&evaporator::FINISH_BOIL, 0, |q| {
+        finish_boil(&lot(26.6)?, brix(66.9)?, watt(q), station()?)
+    });
+    limits(&evaporator::HOLD_UP, 0, |b| {
+        pan()?.hold_up(named(b, "feed")?, brix(72.0)?, station()?)
+    });
+    limits(&evaporator::HOLD_UP, 1, |b| {
+        pan()?.hold_up(brix(0.5)?, named(b, "draw")?, station()?)
+    });
+    limits(&evaporator::PAN, 0, |x| Pan::new(metre(x), metre(1.0)));
+    limits(&evaporator::PAN, 1, |x| Pan::new(metre(1.0), metre(x)));
+    limits(&evaporator::PAN, 2, |x| pan()?.with_running_depth(metre(x)));
+    limits(&evaporator::PAN, 3, |x| pan()?.with_least_depth(metre(x)));
+    limits(&evaporator::PAN, 5, |q| pan()?.with_heat(watt(q)));
+    limits(&evaporator::BATCH, 1, |b| {
+        let shallow = pan()?.with_running_depth(mm(5.0))?.with_least_depth(mm(5.0))?;
+        shallow.batch(&lot(0.5)?, named(b, "to_brix")?, station()?)
+    });
 }

@@ -3,13 +3,13 @@
 use sugaring::{
     Error,
     air::StationPressure,
-    finish::{Container, Material, finishing_point, hot_fill, pack},
+    finish::{self, Container, Material, finishing_point, hot_fill, pack},
     instrument::Hydrometer,
     lot::{Lot, blend, blend_to},
     sucrose,
     units::*,
 };
-use sugaring_tests::{Row, judge};
+use sugaring_tests::{Row, judge, limits};
 
 const EQUIVALENTS: &str = include_str!("../published/finish_equivalents.csv");
 const GLASS: &str = include_str!("../derived/finish_glass.csv");
@@ -198,4 +198,23 @@ fn sap_to_syrup_and_the_rules_of_the_trade() {
 fn syrup_mass(row: &Row) -> Result<f64, Error> {
     let sap = Lot::of_mass(kg(100.0), brix(row.number("sap_brix_pct"))?, deg_c(20.0))?;
     Ok(sap.sugar().get::<kg>() / row.number("syrup_brix_pct") * 100.0)
+}
+
+#[test]
+fn limits_hold_as_written() {
+    let station = || StationPressure::measured(kpa(96.5));
+    limits(&finish::FINISHING_POINT, 0, |b| {
+        finishing_point(brix(b).map_err(|e| e.named("target"))?, station()?, None)
+    });
+    limits(&finish::FINISHING_POINT, 2, |rise| {
+        finishing_point(brix(66.9)?, station()?, Some(delta_c(rise)))
+    });
+    limits(&finish::HOT_FILL, 0, |v| {
+        hot_fill(cubic_metre(v), brix(66.9)?, deg_c(85.0))
+    });
+    limits(&finish::HOT_FILL, 1, |b| hot_fill(ml(500.0), brix(b)?, deg_c(85.0)));
+    limits(&finish::HOT_FILL, 2, |t| hot_fill(ml(500.0), brix(66.9)?, kelvin(t)));
+    limits(&finish::PACK, 1, |t| {
+        pack(&Lot::of_mass(kg(1.0), brix(66.9)?, deg_c(99.0))?, &[], kelvin(t))
+    });
 }

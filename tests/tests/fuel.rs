@@ -2,10 +2,10 @@
 
 use sugaring::{
     Error,
-    fuel::{Efficiency, Fuel, Moisture, SPECIES, WoodGroup},
+    fuel::{self, Efficiency, Fuel, Moisture, SPECIES, WoodGroup},
     units::*,
 };
-use sugaring_tests::{Row, judge, rows};
+use sugaring_tests::{Row, judge, limits, rows};
 
 const CORD: &str = include_str!("../published/fuel_cord.csv");
 const FUEL: &str = include_str!("../derived/fuel.csv");
@@ -178,4 +178,22 @@ fn relation(row: &Row) -> Result<f64, Error> {
         }
         other => panic!("no quantity {other}"),
     })
+}
+
+#[test]
+fn limits_hold_as_written() {
+    let wood = || Fuel::wood("hardwood", dry());
+    limits(&fuel::WET_BASIS, 0, |m| Moisture::wet_basis(fraction(m)));
+    limits(&fuel::DRY_BASIS, 0, |m| Moisture::dry_basis(fraction(m)));
+    limits(&fuel::EFFICIENCY, 0, |e| Efficiency::of_gross(fraction(e)));
+    limits(&fuel::EFFICIENCY, 0, |e| Efficiency::of_net(fraction(e)));
+    limits(&fuel::WOOD, 1, |h| wood()?.with_dry_heat(joule_per_kg(h)));
+    limits(&fuel::WOOD, 2, |g| wood()?.with_specific_gravity(fraction(g)));
+    limits(&fuel::WOOD, 3, |v| wood()?.with_solid_share(fraction(v)));
+    limits(&fuel::NEEDED, 0, |q| {
+        wood()?.needed(joule(q), Efficiency::of_gross(percent(45.0))?)
+    });
+    limits(&fuel::HEAT_RATE, 0, |m| {
+        wood()?.heat_rate(kg_per_s(m), Efficiency::of_gross(percent(45.0))?)
+    });
 }

@@ -2,11 +2,11 @@
 
 use sugaring::{
     Error,
-    instrument::{Hydrometer, reading},
+    instrument::{self, Hydrometer, Refractometer, reading},
     sucrose,
     units::*,
 };
-use sugaring_tests::{Row, judge};
+use sugaring_tests::{Row, judge, limits};
 
 const CHART: &str = include_str!("../published/hydrometer_syrup_chart_60f.csv");
 const FLOATING: &str = include_str!("../derived/hydrometer_floating.csv");
@@ -91,5 +91,18 @@ fn the_floating_condition_evaluated_apart() {
         let hydrometer = Hydrometer::brix(deg_c(row.number("cal_temp_c")))?;
         let shown = hydrometer.reading(brix(row.number("brix_pct"))?, temperature(row))?;
         Ok(Some(shown.get()))
+    });
+}
+
+/// A reading is held to narrower limits than its relation's: those of water and of 85 °Bx at its temperature.
+#[test]
+fn limits_hold_as_written() {
+    let float = || Hydrometer::brix(deg_f(60.0));
+    let hand = || Refractometer::compensated(deg_c(10.0), deg_c(30.0));
+    limits(&instrument::HYDROMETER, 1, |t| float()?.truth(reading(20.0), kelvin(t)));
+    limits(&instrument::HYDROMETER, 1, |t| float()?.reading(brix(66.9)?, kelvin(t)));
+    limits(&instrument::HYDROMETER, 2, |b| float()?.reading(brix(b)?, deg_c(20.0)));
+    limits(&instrument::REFRACTOMETER, 1, |b| {
+        hand()?.reading(brix(b)?, deg_c(20.0))
     });
 }

@@ -168,6 +168,17 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
+    #[test]
+    fn nodes_are_zeros_of_their_polynomials() {
+        for nodes in [&CHEBYSHEV_16[..], &CHEBYSHEV_8[..]] {
+            for &node in nodes {
+                let order = 2 * nodes.len();
+                let (zero, _) = (0..order).fold((1.0, node), |(this, next), _| (next, 2.0 * node * next - this));
+                assert!(zero.abs() < 1e-14, "{node} {zero:e}");
+            }
+        }
+    }
+
     proptest! {
         #[test]
         fn the_line_is_the_relation(low in 0.0..60.0_f64, width in 0.0..72.0_f64, share in 0.0..1.0_f64, p in 5e4..11e4_f64) {
