@@ -31,7 +31,7 @@ impl FedPan {
         self.mass(brix) * (sucrose::enthalpy_at(brix, self.line.kelvin(brix)) - sucrose::enthalpy_at(brix, kelvin))
     }
 
-    /// Feed that the pan takes, kg/s: q = F (L (1 − m'(s) x) + h(x, T_b) − h(x, T) + m c_p T_b'(s) x), x as a fraction.
+    /// Feed that the pan takes, kg/s: `q = F (L (1 − m'(s) x) + h(x, T_b) − h(x, T) + m c_p T_b'(s) x)`, x as a fraction.
     pub(crate) fn intake(&self, brix: f64, feed_brix: f64, feed_kelvin: f64) -> f64 {
         let share = feed_brix / 100.0;
         let (mass_slope, sugar_slope) = self.slopes(brix);

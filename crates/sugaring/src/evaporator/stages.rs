@@ -280,13 +280,13 @@ impl Kettle<'_> {
         Ok((Some(second), self.boil_down(full, 0.0)?))
     }
 
-    /// q dt = L dW + [h(B_c, T_b) − h(B_c, T_c)] dF + m c dT_b at a constant hot volume.
+    /// `q dt = L dW + [h(B_c, T_b) − h(B_c, T_c)] dF + m c dT_b` at a constant hot volume.
     fn topped_up(&self, start: Content, end: Content, fed: f64, volume: f64, excess: f64) -> StageSi {
         let (low, high) = (start.brix(), end.brix());
         let line = self.line;
         let water = start.mass + fed - end.mass;
         let dry = start.sugar;
-        // Both small integrals run over T_b; the feed's is taken by parts, so that no density is differentiated.
+        // Both small integrals run over the boiling point; the feed's is taken by parts, so that no density is differentiated.
         let along = |brix: f64| {
             let kelvin = line.kelvin(brix);
             let mass = volume * sucrose::density_at(brix, kelvin);
@@ -312,7 +312,7 @@ impl Kettle<'_> {
         StageSi { fed, drawn, ..stage }.timed(self.heat)
     }
 
-    /// q dt = L dW + m c dT_b, down to the least depth or to the target, whichever comes first.
+    /// `q dt = L dW + m c dT_b`, down to the least depth or to the target, whichever comes first.
     fn boil_down(&self, start: Content, excess: f64) -> Result<Option<StageSi>, Error> {
         let least = self.shape.area * self.shape.least_depth;
         let from = start.brix();

@@ -88,11 +88,6 @@ impl Efficiency {
         Ok(Self { share, basis })
     }
 
-    /// The same basis with a share that is known to lie from 0.05 to 1.
-    pub(crate) const fn at(self, share: f64) -> Self {
-        Self { share, ..self }
-    }
-
     /// Gross heat to burn for `heat` in the liquid, where the fuel's net heat is `net_per_gross` of its gross.
     pub(crate) fn gross_for(self, heat: f64, net_per_gross: f64) -> f64 {
         heat / (self.share * self.of_gross_share(net_per_gross))

@@ -90,11 +90,6 @@ impl Moisture {
         Ratio::of_si(self.0 / (1.0 - self.0))
     }
 
-    /// A share that is known to lie from 0 to 0.6.
-    pub(crate) const fn trusted(wet: f64) -> Self {
-        Self(wet)
-    }
-
     pub(crate) const fn get(self) -> f64 {
         self.0
     }

@@ -236,14 +236,6 @@ impl Fuel {
         Err(Error::wrong_dimension(&price.per, needed).named("per").within("price"))
     }
 
-    /// The same wood with another moisture, which lies from 0 to 0.6; other fuels stay as they are.
-    pub(crate) fn at_moisture(&self, moisture: Moisture) -> Self {
-        self.clone().with_wood(|wood| Wood {
-            moisture: moisture.get(),
-            ..wood
-        })
-    }
-
     fn with_wood(mut self, change: impl FnOnce(Wood) -> Wood) -> Self {
         if let Kind::Wood(wood) = self.kind {
             self.kind = Kind::Wood(change(wood));
@@ -306,14 +298,14 @@ mod tests {
     use proptest::prelude::*;
 
     fn wood(wet: f64) -> Fuel {
-        Fuel::wood("hardwood", Moisture::trusted(wet)).unwrap()
+        Fuel::wood("hardwood", Moisture::wet_basis(fraction(wet)).unwrap()).unwrap()
     }
 
     #[test]
     fn names_are_taken_in_any_case() {
         assert_eq!(Fuel::named("Heating oil").unwrap(), Fuel::named("heating_oil").unwrap());
         assert_eq!(Fuel::named("heating oil no. 2").unwrap().name(), "heating oil no. 2");
-        assert!(Fuel::wood("Sugar_Maple", Moisture::trusted(0.2)).is_ok());
+        assert!(Fuel::wood("Sugar_Maple", Moisture::wet_basis(fraction(0.2)).unwrap()).is_ok());
         assert_eq!(
             Fuel::named("hardwood").unwrap_err().to_string(),
             "fuel has the unknown name \"hardwood\"; it is a wood, whose heat depends on its water: give species and \
