@@ -200,6 +200,12 @@ mod tests {
         }
     }
 
+    /// Avogadro's number times Boltzmann's constant, both exact in the SI; the last digit is too small for any result.
+    #[test]
+    fn gas_constant_is_exact() {
+        assert!((6.022_140_76 * 1.380_649 - GAS).abs() < 4e-15);
+    }
+
     #[test]
     fn water_alone_has_all_of_it() {
         for celsius in [-15.0, 0.0, 25.0, 132.0] {
