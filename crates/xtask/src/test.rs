@@ -80,8 +80,9 @@ fn feature_sets(report: &mut Report) {
     for features in FEATURE_SETS {
         report.tests(
             &format!("unit tests: core, {}", shown(features)),
-            // Properties had their full number of cases with all features.
-            cargo("test --locked --package sugaring --lib --no-default-features --features")
+            // Properties had their full number of cases with all features; so few are sooner run than optimised.
+            cargo("test --locked --package sugaring --lib --config profile.dev.package.sugaring.opt-level=0")
+                .args(["--no-default-features", "--features"])
                 .arg(features)
                 .env("PROPTEST_CASES", "16"),
         );
