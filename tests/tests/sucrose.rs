@@ -7,8 +7,6 @@ const DERIVED: &str = include_str!("../derived/sucrose_equations.csv");
 
 /// kg/mol.
 const SUCROSE: f64 = 0.342_296_5;
-/// kg/mol.
-const WATER: f64 = 0.018_015_268;
 /// J/(mol K).
 const GAS: f64 = 8.314_462_618_153_24;
 
@@ -61,7 +59,7 @@ fn osmotic_coefficients() {
     table!("activity_isopiestic_1961" in "derived", relation);
 }
 
-/// The heat of dilution is no function of its own: L₁ = −R T² ∂ln a_w/∂T (Gibbs and Helmholtz).
+/// The heat of dilution is no function of its own: `L₁ = −R T² ∂ln a_w/∂T` (Gibbs and Helmholtz).
 #[test]
 fn heat_of_dilution_is_the_slope_of_the_activity() {
     table!("activity_partial_enthalpy" in "published", |row| {

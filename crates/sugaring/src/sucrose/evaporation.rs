@@ -2,7 +2,7 @@
 
 use super::{
     activity::{BRIX, C, GAS, REFERENCE, WATER_MOLAR_MASS, heat_term, mole_fraction},
-    boiling::boiling_at,
+    boiling_point::boiling_at,
 };
 use crate::{
     air::StationPressure,

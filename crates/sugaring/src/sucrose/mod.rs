@@ -22,7 +22,7 @@ pub use solubility::{
 pub use viscosity::{VISCOSITY, viscosity};
 pub use volume::{CONTRACTION, SUGAR_PER_VOLUME, contraction, sugar_per_volume};
 
-pub(crate) use boiling::boiling_at;
+pub(crate) use boiling_point::boiling_at;
 pub(crate) use density::{DensityIsotherm, brix_from_density_at, density_at};
 pub(crate) use freezing::freezing_at;
 pub(crate) use heat::{enthalpy_at, specific_heat_at};
@@ -31,6 +31,7 @@ pub(crate) use viscosity::ViscosityIsotherm;
 
 mod activity;
 mod boiling;
+mod boiling_point;
 mod density;
 mod evaporation;
 mod freezing;
