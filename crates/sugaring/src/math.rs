@@ -6,6 +6,11 @@ pub(crate) fn exp(x: f64) -> f64 {
     libm::exp(x)
 }
 
+/// eˣ − 1, without loss for small x.
+pub(crate) fn exp_m1(x: f64) -> f64 {
+    libm::expm1(x)
+}
+
 pub(crate) fn ln(x: f64) -> f64 {
     libm::log(x)
 }

@@ -310,11 +310,15 @@ impl Rig {
     /// The same rig with elements that differ: each one's permeance as a share of the rated, train by train. Elements
     /// without a share are as rated.
     pub(crate) fn with_element_shares(mut self, shares: &[f64]) -> Self {
-        let trains = shares.chunks(self.series());
-        let first = trains.clone().next().unwrap_or_default();
-        let complete = trains.len() >= self.parallel();
-        let alike = complete && trains.clone().all(|train| train == first);
-        self.shares = if alike { first.to_vec() } else { shares.to_vec() };
+        let series = self.series();
+        let mut all = shares.to_vec();
+        all.resize(series * self.parallel(), 1.0);
+        let mut trains = all.chunks(series);
+        let first = trains.next().unwrap_or_default();
+        if trains.all(|train| train == first) {
+            all.truncate(series);
+        }
+        self.shares = all;
         self
     }
 

@@ -77,6 +77,16 @@ impl Way {
         }
     }
 
+    /// What has passed by then, without loss where it is little: (1 − (x/x₀)^(−1/R))·M₀.
+    fn passed(&self, way: f64) -> f64 {
+        let shrunk = math::exp_m1(-way) / (1.0 + self.odds);
+        if self.retention < 1.0 {
+            -self.mass * math::exp_m1(math::ln_1p(shrunk) / self.retention)
+        } else {
+            -self.mass * shrunk
+        }
+    }
+
     /// The variable where the °Brix has grown by a factor.
     pub(super) fn to(&self, growth: f64) -> f64 {
         math::ln(growth * (self.limit - self.brix) / (self.limit - self.brix * growth))
@@ -94,7 +104,7 @@ impl Rig {
         let series = self.series();
         let mass = feed * local.density.density(brix);
         let mut sum = Sum {
-            mass: 0.0,
+            passed: 0.0,
             sugar: 0.0,
             recovery: 0.0,
             slowest: f64::INFINITY,
@@ -119,7 +129,7 @@ impl Rig {
         }
         let entering = count * mass;
         Some(Through {
-            permeate: self.trains() * (entering - sum.mass) / (count * local.water),
+            permeate: self.trains() * sum.passed / (count * local.water),
             kept: if local.retention < 1.0 && brix > 0.0 {
                 sum.sugar / (entering * brix)
             } else {
@@ -133,9 +143,9 @@ impl Rig {
 
 /// What leaves the trains so far.
 struct Sum {
-    /// kg/s
-    mass: f64,
-    /// kg/s times °Brix
+    /// kg/s of permeate
+    passed: f64,
+    /// kg/s of concentrate times its °Brix
     sugar: f64,
     recovery: f64,
     /// m³/s
@@ -153,22 +163,22 @@ struct Train<'a> {
 impl Train<'_> {
     fn add(&mut self, elements: usize, mass: f64, brix: f64, sum: &mut Sum) -> Option<()> {
         let local = self.local;
-        let mut point = (mass, brix);
+        let (mut mass, mut brix) = (mass, brix);
         if let Some(way) = Way::from(mass, brix, local.limit, local.retention) {
-            let (mut place, mut inlet) = (0.0, 0.0);
+            let (mut place, mut inlet, mut passed) = (0.0, 0.0, 0.0);
             for element in 0..elements {
                 let share = self.shares.get(element).copied().unwrap_or(1.0);
                 place = self.element(&way, inlet, share, place)?;
                 inlet += 1.0;
-                let out = way.at(place);
-                let fed = point.0 / local.density.density(point.1);
-                sum.recovery = sum.recovery.max((point.0 - out.mass) / (local.water * fed));
-                point = (out.mass, out.brix);
+                let (point, so_far) = (way.at(place), way.passed(place));
+                let fed = mass / local.density.density(brix);
+                sum.recovery = sum.recovery.max((so_far - passed) / (local.water * fed));
+                (mass, brix, passed) = (point.mass, point.brix, so_far);
             }
+            sum.passed += passed;
         }
-        sum.mass += point.0;
-        sum.sugar += point.0 * point.1;
-        sum.slowest = sum.slowest.min(point.0 / local.density.density(point.1));
+        sum.sugar += mass * brix;
+        sum.slowest = sum.slowest.min(mass / local.density.density(brix));
         Some(())
     }
 
