@@ -20,6 +20,8 @@ pub(crate) struct Found {
 }
 
 const STEPS: usize = 200;
+/// Part of a march that no step may be smaller than.
+const SMALLEST: f64 = 1e-14;
 
 /// Root of `f` on `[low, high]`, where it must change sign; `None` where it does not.
 ///
@@ -120,20 +122,26 @@ pub(crate) fn minimum(mut f: impl FnMut(f64) -> f64, low: f64, high: f64, tolera
 ///
 /// Dormand and Prince 1980 (Journal of Computational and Applied Mathematics 6, 19), fifth order with the embedded
 /// fourth. `relative` makes one number of a step's error and of what y has
-/// travelled since the start; a step passes where it is at most `tolerance`.
+/// travelled since the start; a step passes where it is at most `tolerance`. `first` is the longest first step for the
+/// slope at the start: the error of a step that leaps over everything looks small.
 pub(crate) fn march<Y>(
     mut slope: impl FnMut(f64, Y) -> Y,
     from: f64,
     to: f64,
     start: Y,
+    first: impl Fn(Y) -> f64,
     relative: impl Fn(Y, Y) -> f64,
     tolerance: f64,
 ) -> Option<Y>
 where
     Y: Copy + Add<Output = Y> + Mul<f64, Output = Y>,
 {
-    let (mut x, mut y, mut step) = (from, start, to - from);
+    let (mut x, mut y) = (from, start);
     let mut k1 = slope(x, y);
+    let mut step = first(k1).min(to - from);
+    if relative(k1, k1).is_nan() {
+        return None;
+    }
     for _ in 0..10 * STEPS {
         if x >= to {
             return Some(y);
@@ -171,14 +179,14 @@ where
             * h;
         let travelled = y + change + start * -1.0;
         let share = relative(error, travelled) / tolerance;
-        if !share.is_finite() {
-            return None;
-        }
         if share <= 1.0 {
             (x, y, k1) = (if last { to } else { x + h }, y + change, k7);
+        } else if h <= SMALLEST * (to - from) {
+            return None;
         }
-        // The share grows with the fourth power of the step.
-        step = h * (0.9 / math::sqrt(math::sqrt(share))).clamp(0.2, 5.0);
+        // The share grows with the fourth power of the step; a step that led nowhere is tried at a fifth.
+        let next = 0.9 / math::sqrt(math::sqrt(share));
+        step = h * if next >= 0.2 { next.min(5.0) } else { 0.2 };
     }
     None
 }
@@ -346,13 +354,14 @@ mod tests {
 
     #[test]
     fn a_march_follows_its_slope() {
+        let free = |_| f64::INFINITY;
         let relative = |error: f64, travelled: f64| error.abs() / travelled.abs();
-        let grown = march(|_, y: f64| y, 0.0, 1.0, 1.0, relative, 1e-9).unwrap();
+        let grown = march(|_, y: f64| y, 0.0, 1.0, 1.0, free, relative, 1e-9).unwrap();
         assert!((grown / core::f64::consts::E - 1.0).abs() < 1e-9);
-        let quintic = march(|x: f64, _| 5.0 * x * x * x * x, -1.0, 3.0, 0.0, relative, 1.0).unwrap();
+        let quintic = march(|x: f64, _| 5.0 * x * x * x * x, -1.0, 3.0, 0.0, free, relative, 1.0).unwrap();
         assert!((quintic - 244.0).abs() < 1e-11);
-        assert!(march(|_, _: f64| f64::NAN, 0.0, 1.0, 1.0, relative, 1e-9).is_none());
-        assert!(march(|_, y: f64| y * y, 0.0, 2.0, 1.0, relative, 1e-9).is_none());
+        assert!(march(|_, _: f64| f64::NAN, 0.0, 1.0, 1.0, free, relative, 1e-9).is_none());
+        assert!(march(|_, y: f64| y * y, 0.0, 2.0, 1.0, free, relative, 1e-9).is_none());
     }
 
     proptest! {

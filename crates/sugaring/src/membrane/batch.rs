@@ -72,7 +72,7 @@ impl<'a> Batch<'a> {
         let Some(way) = self.way else {
             return Err(self.out_of_reach(until));
         };
-        if self.sap.brix * growth >= self.reach() {
+        if growth.is_infinite() || self.sap.brix * growth >= self.reach() {
             return Err(self.out_of_reach(until));
         }
         Ok(Some(End {
@@ -126,7 +126,7 @@ impl<'a> Batch<'a> {
 
     /// °Brix that the tank may be asked for: nearer its limit it takes for ever.
     fn reach(&self) -> f64 {
-        self.local.limit * (1.0 - 1e-9)
+        self.local.limit * (1.0 - 1e-6)
     }
 
     /// Where a run of `seconds` leads: Newton on t(w), which is nearly a straight line.

@@ -4,8 +4,8 @@ use crate::solve;
 
 /// Quadrature over the batch and tolerance along the elements.
 ///
-/// The tolerance is that of the embedded error estimate, for one step relative to what passes in it; the fifth-order
-/// result is two orders better.
+/// The tolerance is that of the embedded error estimate, for one step relative to what has passed; the fifth-order
+/// result is one or two orders better.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Fidelity {
     /// Nodes over the batch.
@@ -17,16 +17,16 @@ pub(crate) struct Fidelity {
 }
 
 impl Fidelity {
-    /// For the nominal plan: agrees with a much finer integration to 1e-8.
+    /// For the nominal plan: agrees with a much finer integration to 1e-8 at the recoveries of a tank's passes.
     pub(crate) const FULL: Self = Self {
         nodes: solve::GAUSS_24,
         tolerance: 1e-7,
         detail: true,
     };
-    /// For one draw of many: to 1e-5.
+    /// For one draw of many: to 1e-6 there.
     pub(crate) const DRAW: Self = Self {
         nodes: solve::GAUSS_8,
-        tolerance: 1e-4,
+        tolerance: 1e-5,
         detail: false,
     };
 }

@@ -31,6 +31,8 @@ mod pump;
 mod recirculation;
 mod rig;
 mod rinse;
+#[cfg(test)]
+mod sample;
 mod test_water;
 mod train;
 mod unreachable;

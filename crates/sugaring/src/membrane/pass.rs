@@ -237,3 +237,96 @@ pub static PASS_ONCE: Relation = Relation {
 const FEEDS: (f64, f64) = (0.02, 3.0);
 /// A little below the least feed, so that the most as printed can be asked for.
 const FLOOR: f64 = 0.0195;
+
+#[cfg(test)]
+mod tests {
+    use super::super::{
+        Polarisation, Pump,
+        sample::{any_rig, any_sap, element, rig, sap},
+    };
+    use super::*;
+    use crate::units::{bar_gauge, brix, deg_c, fraction, hours, litre, litre_per_h, percent};
+    use proptest::prelude::*;
+
+    fn near(value: f64, wanted: f64, share: f64) -> bool {
+        (value - wanted).abs() <= share * wanted.abs()
+    }
+
+    #[test]
+    fn what_cannot_be_reached_says_so() {
+        let text = |rig: Rig, share| rig.pass_once(&sap(), fraction(share)).unwrap_err().to_string();
+        let most = "recovery = 0.9 cannot be reached; the most at this pressure is 0.7921, because of the osmotic limit: \
+            ask for less, or recirculate";
+        assert_eq!(text(rig(), 0.9), most);
+        let thick = Polarisation::RatingAnchored { factor: 0.1 };
+        let film = rig().with_polarisation(thick).unwrap();
+        assert_eq!(
+            text(film, 0.79),
+            "recovery = 0.79 cannot be reached; the most at this pressure is 0.3138, because of polarisation: \
+             ask for less, or recirculate"
+        );
+        assert_eq!(
+            text(rig(), 0.02),
+            "recovery = 0.02 cannot be reached; the least at this pressure is 0.1084, because the pump moves no more: \
+             ask for more"
+        );
+        let flood = rig().with_pump(Pump::of_flow(litre_per_h(9000.0)).unwrap()).unwrap();
+        assert_eq!(
+            text(flood, 0.02),
+            "recovery = 0.02 cannot be reached; the least at this pressure is 0.04079, because more than three times the \
+             rated crossflow is too much: ask for more"
+        );
+        assert_eq!(
+            text(rig(), 15.0),
+            "recovery = 15 is outside 0.01 to 0.99; 15 % is written percent(15), \"15 %\" or 0.15"
+        );
+        // What is offered can be had.
+        assert!(rig().pass_once(&sap(), fraction(0.7921)).is_ok());
+    }
+
+    /// Half of the demo day's tank in one pass: the crossflow starves.
+    #[test]
+    fn the_demo_pass() {
+        let pass = rig().pass_once(&sap(), percent(50.0)).unwrap();
+        assert!((pass.crossflow_least.value - 0.081).abs() < 5e-4 && (pass.crossflow_most.value - 0.16).abs() < 5e-3);
+        assert!(near(pass.element_recovery.value, 0.5, 1e-9));
+        assert!(near(pass.duration.get::<hours>(), 3.5503, 1e-4));
+        assert!(near(pass.permeate.volume.value, 0.5 * sap().volume().value, 1e-12));
+    }
+
+    proptest! {
+        #[test]
+        fn mass_and_sugar_are_kept(rig in any_rig(), sap in any_sap(), share in 0.05..0.95_f64) {
+            let Ok(pass) = rig.pass_once(&sap, fraction(share)) else { return Ok(()) };
+            prop_assert!(near(pass.concentrate.mass + pass.permeate.mass.value, sap.mass, 1e-12));
+            prop_assert!(near(pass.concentrate.sugar_si() + pass.permeate.sugar.value, sap.sugar_si(), 1e-12));
+            prop_assert!(near(pass.permeate.volume.value, share * sap.volume().value, 1e-12));
+            prop_assert!(near(pass.duration.value * pass.feed_flow.value, sap.volume().value, 1e-12));
+            prop_assert!(pass.concentrate.brix < rig.osmotic_limit(sap.temperature()).unwrap().get() * (1.0 + 1e-9));
+            // The closed form of a share kept back.
+            let kept = math::pow(pass.concentrate.mass / sap.mass, -rig.retention());
+            prop_assert!(near(pass.concentrate.brix, sap.brix * kept, 1e-7));
+        }
+
+        #[test]
+        fn more_takes_longer(share in 0.2..0.7_f64, more in 0.01..0.08_f64, celsius in 1.0..20.0_f64) {
+            let sap = Lot::of_volume(litre(100.0), brix(1.9).unwrap(), deg_c(celsius)).unwrap();
+            let seconds = |share| rig().pass_once(&sap, fraction(share)).map(|pass| pass.duration.value);
+            if let (Ok(less), Ok(more)) = (seconds(share), seconds(share + more)) {
+                prop_assert!(less < more);
+            }
+        }
+
+        /// Without a film, through and around take the same time.
+        #[test]
+        fn series_and_parallel_are_alike_without_a_film(share in 0.3..0.7_f64) {
+            let of = |parallel, series| {
+                let pump = Pump::of_flow(litre_per_h(500.0)).unwrap();
+                let rig = Rig::new(&element(), bar_gauge(7.6)).unwrap().with_polarisation(Polarisation::None).unwrap();
+                let rig = rig.with_parallel(parallel).unwrap().with_series(series).unwrap().with_pump(pump).unwrap();
+                rig.pass_once(&sap(), fraction(share)).unwrap().duration.value
+            };
+            prop_assert!(near(of(2, 1), of(1, 2), 1e-6));
+        }
+    }
+}

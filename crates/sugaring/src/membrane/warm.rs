@@ -63,7 +63,15 @@ impl Warming<'_> {
         for segment in SEGMENTS {
             let (from, to) = (segment.0 * to, segment.1 * to);
             // One step whatever its error, so that what is reached is a smooth function of where it ends.
-            warm = solve::march(|at, warm| self.pace(at, warm), from, to, warm, |_, _| 0.0, 1.0)?;
+            warm = solve::march(
+                |at, warm| self.pace(at, warm),
+                from,
+                to,
+                warm,
+                |_| f64::INFINITY,
+                |_, _| 0.0,
+                1.0,
+            )?;
         }
         (warm.seconds.is_finite() && warm.kelvin.is_finite()).then_some(warm)
     }
