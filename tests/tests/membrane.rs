@@ -17,6 +17,7 @@ use sugaring_tests::{Row, judge, rows};
 
 const RATING: &str = include_str!("../derived/membrane_rating.csv");
 const SALT: &str = include_str!("../derived/membrane_nacl_osmotic.csv");
+const TEST_WATER: &str = include_str!("../derived/membrane_test_water.csv");
 const CLOSED_FORM: &str = include_str!("../derived/membrane_closed_form.csv");
 const DEMO: &str = include_str!("../derived/membrane_demo.csv");
 const FLOW: &str = include_str!("../derived/membrane_flow.csv");
@@ -83,6 +84,15 @@ fn salt_of_the_rating_test() {
             "vant_hoff_093" => Some(pressure?.get::<kpa>()),
             _ => None,
         })
+    });
+}
+
+#[test]
+fn salt_of_the_rating_test_to_its_last_digits() {
+    judge("membrane_test_water.csv", TEST_WATER, |row| {
+        let salt = mg_per_litre(row.number("nacl_mg_per_l"));
+        let pressure = test_water_osmotic_pressure(salt, deg_c(row.number("temp_c")))?;
+        Ok(Some(pressure.get::<kpa>()))
     });
 }
 
