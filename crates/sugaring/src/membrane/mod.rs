@@ -13,9 +13,10 @@ pub use factor::{FactorModel, TEMPERATURE_FACTOR, temperature_factor};
 pub use pass::{PASS_ONCE, Pass};
 pub use polarisation::Polarisation;
 pub use pump::{PUMP_ENERGY, Pump, PumpPoint, pump_energy};
-pub use recirculation::{LimitedBy, Permeate, Recirculation, TrajectoryPoint, Until, Warmed, Warming};
+pub use recirculation::{Until, Warming};
 pub use rig::{PERMEATE_FLOW, Rig};
 pub use rinse::Rinse;
+pub use run::{LimitedBy, Permeate, Recirculation, TrajectoryPoint, Warmed};
 pub use test_water::{TEST_WATER_OSMOTIC_PRESSURE, test_water_osmotic_pressure};
 
 pub(crate) use fidelity::Fidelity;
@@ -25,12 +26,14 @@ mod element;
 mod factor;
 mod fidelity;
 mod local;
+mod options;
 mod pass;
 mod polarisation;
 mod pump;
 mod recirculation;
 mod rig;
 mod rinse;
+mod run;
 #[cfg(test)]
 mod sample;
 mod test_water;
