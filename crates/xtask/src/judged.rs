@@ -25,6 +25,7 @@ impl Judged {
         let Some((name, figures)) = line.strip_prefix("judged ").and_then(|rest| rest.split_once(": ")) else {
             return;
         };
+        let name = name.rsplit('/').next().unwrap_or(name);
         let table = self.0.entry(name.to_owned()).or_default();
         let (mut rejected, mut rows) = (0, 0);
         for (label, count) in figures.split(", ").filter_map(figure) {
