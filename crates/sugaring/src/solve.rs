@@ -91,6 +91,7 @@ fn exact(at: f64) -> Found {
 }
 
 /// Least value of `f` on `[low, high]` by golden section: right for one valley, some valley otherwise.
+#[cfg_attr(not(test), expect(dead_code, reason = "the best pressure of a rig will ask for it"))]
 pub(crate) fn minimum(mut f: impl FnMut(f64) -> f64, low: f64, high: f64, tolerance: f64) -> Found {
     const GOLDEN: f64 = 0.618_033_988_749_894_9;
     let (mut a, mut b) = (low, high);

@@ -5,7 +5,6 @@ use alloc::{borrow::ToOwned, format, string::String};
 use super::{Node, Tree};
 use crate::{
     error::{Error, ErrorKind},
-    relation::Range,
     units::{Dimension, Given, Price, Quantity, Value},
 };
 
@@ -90,16 +89,6 @@ fn example(wanted: Option<Dimension>) -> String {
         Some((Some(unit), _)) => format!("a text such as \"40 {}\"", unit.symbol),
         Some((None, _)) => "a number".to_owned(),
         None => "a text such as \"40 gal\"".to_owned(),
-    }
-}
-
-impl<T: Value> Given<T> {
-    /// The same, if `range` admits it; a value that counts as a limit becomes the limit.
-    pub(crate) fn check(self, range: &Range, path: &str) -> Result<Self, Error> {
-        let named = |error: Error| error.named(path);
-        let si = range.check(self.value.si()).map_err(named)?;
-        let value = T::from_si(si).map_err(named)?;
-        Ok(Self { value, ..self })
     }
 }
 
@@ -228,25 +217,6 @@ mod tests {
         says(
             price(Tree::from("280 dollars"), "1 cord"),
             "price.amount = \"280 dollars\" cannot be read; a number is needed, without quotes",
-        );
-    }
-
-    #[test]
-    #[expect(
-        clippy::float_cmp,
-        reason = "a value that counts as the limit becomes the limit to the bit"
-    )]
-    fn a_range_is_checked_at_its_path() {
-        const SAP: Range = Range::new("temperature", &table::deg_c, 0.0, 40.0);
-        let given = read::<Temperature>(Tree::from("104.00000000000001 °F")).unwrap();
-        assert_eq!(
-            given.check(&SAP, "sap[0].temperature").unwrap().si(),
-            table::deg_c.to_si(40.0)
-        );
-        let hot = read::<Temperature>(Tree::from("68 °C")).unwrap();
-        assert_eq!(
-            hot.check(&SAP, "sap[0].temperature").unwrap_err().to_string(),
-            "sap[0].temperature = 68 °C is outside 0 to 40 °C; 68 °F is 20 °C: write deg_f(68)"
         );
     }
 

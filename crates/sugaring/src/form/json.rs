@@ -52,6 +52,23 @@ impl Tree {
         self.all_finite()?;
         serde_json::to_string_pretty(self).map_err(|error| unwritable(&error))
     }
+
+    /// Refuses numbers that data cannot carry.
+    fn all_finite(&self) -> Result<(), Error> {
+        match self {
+            Self::Number(number) if !number.is_finite() => Err(Error::not_finite("", *number)),
+            Self::Quantity(quantity) => quantity.checked(None).map(|_| ()),
+            Self::List(list) => {
+                let mut items = list.iter().enumerate();
+                items.try_for_each(|(index, item)| item.all_finite().map_err(|e| e.within(&format!("[{index}]"))))
+            }
+            Self::Map(map) => {
+                let mut entries = map.iter();
+                entries.try_for_each(|(key, value)| value.all_finite().map_err(|e| e.within(key)))
+            }
+            _ => Ok(()),
+        }
+    }
 }
 
 #[cold]

@@ -39,14 +39,6 @@ impl<'a> Node<'a> {
         Ok(text)
     }
 
-    /// Yes or no.
-    pub(crate) fn flag(&self) -> Result<bool, Error> {
-        match self.tree {
-            Tree::Bool(flag) => Ok(*flag),
-            _ => Err(self.unreadable("true or false")),
-        }
-    }
-
     /// One of the names `known`; those of `later` come in a later version.
     pub(crate) fn choice(&self, known: &[&'static str], later: &[&str]) -> Result<&'static str, Error> {
         let Tree::Text(text) = self.tree else {
@@ -181,11 +173,6 @@ mod tests {
             at("start").text(80),
             Unreadable,
             "start = \"07 00\" cannot be read; a text of one line is needed",
-        );
-        refused(
-            at("sap").flag(),
-            Unreadable,
-            "sap = 3 cannot be read; true or false is needed",
         );
         refused(
             at("samples").number(),

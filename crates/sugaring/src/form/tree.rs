@@ -7,7 +7,6 @@ use alloc::{
 
 use crate::{
     digits,
-    error::Error,
     units::{Quantity, clipped, quoted},
 };
 
@@ -70,23 +69,6 @@ impl Tree {
         match self {
             Self::Text(text) => clipped(text, 40),
             other => other.shown(),
-        }
-    }
-
-    /// Refuses numbers that data cannot carry.
-    pub(crate) fn all_finite(&self) -> Result<(), Error> {
-        match self {
-            Self::Number(number) if !number.is_finite() => Err(Error::not_finite("", *number)),
-            Self::Quantity(quantity) => quantity.checked(None).map(|_| ()),
-            Self::List(list) => {
-                let mut items = list.iter().enumerate();
-                items.try_for_each(|(index, item)| item.all_finite().map_err(|e| e.within(&format!("[{index}]"))))
-            }
-            Self::Map(map) => {
-                let mut entries = map.iter();
-                entries.try_for_each(|(key, value)| value.all_finite().map_err(|e| e.within(key)))
-            }
-            _ => Ok(()),
         }
     }
 }
