@@ -8,7 +8,7 @@
 pub use data::schemas;
 pub use inputs::{
     Air, Compensated, Container, DayInputs, Efficiency, Element, Evaporator, Finishing, Fuel, Heat, Hydrometer,
-    HydrometerScale, Instrument, LeftInPan, Membrane, Moisture, Pan, PanKind, Polarisation, Pump, PumpPoint,
+    HydrometerScale, Instrument, LeftInPan, Membrane, Moisture, Pan, PanKind, PanRun, Polarisation, Pump, PumpPoint,
     Refractometer, Run, Sap, SapReading, Target, TemperatureModel, Until, Warming, Wood,
 };
 pub use page::System;

@@ -3,7 +3,8 @@
 use crate::{
     day::inputs::{
         Air, Container, DayInputs, Efficiency, Element, Evaporator, Finishing, Fuel, Heat, Instrument, LeftInPan,
-        Membrane, Moisture, Pan, PanKind, Polarisation, Pump, Run, Sap, Target, TemperatureModel, Until, Warming, Wood,
+        Membrane, Moisture, Pan, PanKind, PanRun, Polarisation, Pump, Run, Sap, Target, TemperatureModel, Until,
+        Warming, Wood,
     },
     digits::{Toward, rounded},
     form::Tree,
@@ -205,6 +206,7 @@ fn evaporator(evaporator: &Evaporator) -> Tree {
     );
     map.maybe("left_in_pan", evaporator.left_in_pan.as_ref().map(left_in_pan));
     map.maybe("fuel", evaporator.fuel.as_ref().map(fuel));
+    map.maybe("run", evaporator.run.map(|PanRun::Batch| word("batch")));
     map.tree()
 }
 

@@ -3,8 +3,8 @@
 use crate::{
     day::inputs::{
         Air, Compensated, Container, DayInputs, Efficiency, Element, Evaporator, Finishing, Fuel, Heat, Hydrometer,
-        HydrometerScale, Instrument, LeftInPan, Membrane, Moisture, Pan, PanKind, Polarisation, Pump, PumpPoint,
-        Refractometer, Run, Sap, SapReading, Target, TemperatureModel, Until, Warming, Wood,
+        HydrometerScale, Instrument, LeftInPan, Membrane, Moisture, Pan, PanKind, PanRun, Polarisation, Pump,
+        PumpPoint, Refractometer, Run, Sap, SapReading, Target, TemperatureModel, Until, Warming, Wood,
     },
     error::Error,
     form::{Node, Tree},
@@ -284,9 +284,6 @@ fn run(node: &Node<'_>) -> Result<Run, Error> {
 
 fn evaporator(node: &Node<'_>) -> Result<Evaporator, Error> {
     node.keys(&["pan", "heat", "left_in_pan", "fuel", "run"], &["preheated_to"])?;
-    if let Some(run) = node.get("run")? {
-        run.choice(&["batch"], &["continuous"])?;
-    }
     let pan = node.required("pan")?;
     pan.keys(&["length", "width", "running_depth", "least_depth"], &["sections"])?;
     Ok(Evaporator {
@@ -307,6 +304,9 @@ fn evaporator(node: &Node<'_>) -> Result<Evaporator, Error> {
             })
         })?,
         fuel: optional(node, "fuel", fuel)?,
+        run: optional(node, "run", |run| {
+            run.choice(&["batch"], &["continuous"]).map(|_| PanRun::Batch)
+        })?,
     })
 }
 

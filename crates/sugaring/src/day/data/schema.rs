@@ -5,12 +5,15 @@ use core::marker::PhantomData;
 
 use crate::day::{inputs::DayInputs, plan::DayPlan};
 use schemars::{JsonSchema, Schema, SchemaGenerator, generate::SchemaSettings, json_schema};
+use serde_json::{Value, json};
 
 /// The schemas by name, as texts: `day_inputs` and `day_plan`.
 #[must_use]
 pub fn schemas() -> Vec<(&'static str, String)> {
     let text = |schema: Schema| {
-        let mut text = serde_json::to_string_pretty(&schema).unwrap_or_default();
+        let mut value = schema.to_value();
+        tidy(&mut value);
+        let mut text = serde_json::to_string_pretty(&value).unwrap_or_default();
         text.push('\n');
         text
     };
@@ -29,12 +32,43 @@ pub fn schemas() -> Vec<(&'static str, String)> {
             "day_plan",
             text(
                 settings()
-                    .for_serialize()
+                    .for_deserialize()
                     .into_generator()
                     .into_root_schema_for::<DayPlan>(),
             ),
         ),
     ])
+}
+
+/// What the derive cannot know: null is never an input, and examples in Rust are for the Rust documentation.
+fn tidy(value: &mut Value) {
+    match value {
+        Value::Object(map) => {
+            if let Some(Value::String(text)) = map.get_mut("description") {
+                if let Some((words, _)) = text.split_once("\n\n```") {
+                    *text = String::from(words);
+                }
+            }
+            if let Some(Value::Array(types)) = map.get_mut("type") {
+                types.retain(|name| name != "null");
+                if let [one] = types.as_slice() {
+                    let one = one.clone();
+                    map.insert(String::from("type"), one);
+                }
+            }
+            if let Some(Value::Array(either)) = map.get_mut("anyOf") {
+                either.retain(|schema| *schema != json!({"type": "null"}));
+                if let [Value::Object(one)] = either.as_slice() {
+                    let one = one.clone();
+                    map.remove("anyOf");
+                    map.extend(one);
+                }
+            }
+            map.values_mut().for_each(tidy);
+        }
+        Value::Array(list) => list.iter_mut().for_each(tidy),
+        _ => {}
+    }
 }
 
 /// A map from the user's own names.

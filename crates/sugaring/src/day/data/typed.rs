@@ -21,6 +21,7 @@ impl From<evaporator::Pan> for Evaporator {
             heat: pan.heat.map(Heat::Power),
             left_in_pan: None,
             fuel: None,
+            run: None,
         }
     }
 }

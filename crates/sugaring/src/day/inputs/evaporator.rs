@@ -16,6 +16,20 @@ pub struct Evaporator {
     pub left_in_pan: Option<LeftInPan>,
     /// The fire's fuel; default hardwood.
     pub fuel: Option<Fuel>,
+    /// How it is run; this version knows the batch with topping up.
+    pub run: Option<PanRun>,
+}
+
+/// How a pan is run.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema),
+    schemars(rename_all = "snake_case")
+)]
+pub enum PanRun {
+    /// Filled, topped up, boiled down, emptied.
+    Batch,
 }
 
 /// The big pan.

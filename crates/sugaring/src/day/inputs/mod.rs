@@ -2,7 +2,7 @@
 
 pub use air::Air;
 pub use day::DayInputs;
-pub use evaporator::{Evaporator, Heat, LeftInPan, Pan, PanKind};
+pub use evaporator::{Evaporator, Heat, LeftInPan, Pan, PanKind, PanRun};
 pub use finish::{Container, Finishing, Target};
 pub use fuel::{Efficiency, Fuel, Moisture, Wood};
 pub use instrument::{Compensated, Hydrometer, HydrometerScale, Instrument, Refractometer};
