@@ -25,7 +25,7 @@ pub(crate) fn everything() -> bool {
     report.check("format", &mut cargo("fmt --all --check"));
     lints(&mut report);
     report.tests(
-        "workspace: unit, integration and doc tests",
+        "core, compile-fail cases, xtask",
         &mut cargo("test --locked --workspace --exclude sugaring-tests --all-features --no-fail-fast"),
     );
     tables(&mut report, "");
@@ -50,10 +50,10 @@ fn core_unit_tests(report: &mut Report) {
     );
 }
 
-/// The member that judges tables, pages and compile-fail cases; its summaries are in what passing tests print.
+/// The member that judges tables, plans and pages; its summaries are in what passing tests print.
 fn tables(report: &mut Report, targets: &str) {
     report.tests(
-        "tables, pages, compile-fail cases",
+        "tables, plans, texts, pages",
         cargo("test --locked --package sugaring-tests --no-fail-fast")
             .args(targets.split_whitespace())
             .args(["--", "--show-output"]),

@@ -18,6 +18,7 @@ pub use plan::{
     Totals, Watch, WaterRemoved, WithoutMembrane,
 };
 pub use planning::{plan, plan_watched};
+pub use version::{NUMBERS, SCHEMA_VERSION};
 
 mod assemble;
 mod data;
@@ -30,8 +31,4 @@ mod remarks;
 mod resolve;
 mod slots;
 mod stations;
-
-/// Version of the shape of inputs and plans.
-pub const SCHEMA_VERSION: u32 = 1;
-/// Version of the results: under the same version and lock file the same inputs give the same bits.
-pub const NUMBERS: &str = "0.1";
+mod version;

@@ -1,4 +1,7 @@
 //! Inputs from the stations' own types: a pan, a rig, containers that Rust code already has.
+
+use alloc::vec::Vec;
+
 use crate::{
     day::inputs::{
         Container, Efficiency, Element, Evaporator, Heat, Membrane, Moisture, Pan, Polarisation, Pump, PumpPoint, Run,

@@ -4,5 +4,5 @@
 
 #[test]
 fn unit_mistakes_do_not_compile() {
-    trybuild::TestCases::new().compile_fail("compile_fail/*.rs");
+    trybuild::TestCases::new().compile_fail("cases/*.rs");
 }
