@@ -284,6 +284,8 @@ fn heat_closes(plan: &DayPlan, boil: &day::Step) -> Result<(), TestCaseError> {
     };
     let feed = &boil.streams_in[0];
     let (feed_brix, feed_temperature) = (feed.brix.unwrap(), feed.temperature.unwrap().quantity());
+    // Sap may be colder than 0 °C, down to its own freezing point; the public enthalpy, our judge, begins at 0 °C.
+    let judged = feed_temperature >= deg_c(0.0);
     let left = boil.streams_in.iter().find(|s| s.name == "left_in_pan");
     for (from, to) in boil.stages.iter().zip(&boil.stages[1..]) {
         let sugar = from.mass.value() * from.brix / 100.0;
@@ -307,7 +309,7 @@ fn heat_closes(plan: &DayPlan, boil: &day::Step) -> Result<(), TestCaseError> {
                 close("boil down", steam + sensible, to)?;
             }
             // and the feed's warming; the public density ends at 100 °C
-            "top_up" if to.temperature.value() < 99.9 && to.brix > from.brix => {
+            "top_up" if judged && to.temperature.value() < 99.9 && to.brix > from.brix => {
                 let volume = boil.settings.running_volume.unwrap().quantity().get::<cubic_metre>();
                 let density = |b: f64| sucrose::density(brix(b).unwrap(), boils(b)).unwrap().get::<kg_per_m3>();
                 let cold = enthalpy(feed_brix, feed_temperature);
@@ -330,7 +332,7 @@ fn heat_closes(plan: &DayPlan, boil: &day::Step) -> Result<(), TestCaseError> {
     }
     // The first fill: every part from its own temperature; contents that come in boiling need none.
     let first = &boil.stages[0];
-    if left.is_none() && feed_temperature < first.temperature.quantity() {
+    if judged && left.is_none() && feed_temperature < first.temperature.quantity() {
         let warming = enthalpy(first.brix, first.temperature.quantity()) - enthalpy(feed_brix, feed_temperature);
         close("heat up", first.mass.value() * warming, first)?;
     }
