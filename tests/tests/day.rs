@@ -274,3 +274,79 @@ fn work_can_be_stopped() {
     assert_eq!(error.to_string(), "the work was stopped");
     assert!((20..=30).contains(&calls), "{calls}");
 }
+
+/// Hours of the other arrangement in the worked day: 7.485, derived by a second program; half a per cent, as its steps.
+#[test]
+fn rig_and_pan_together_take_the_derived_hours() {
+    let together = plan(0).other_hours.together.unwrap().value();
+    assert!((together / 7.485 - 1.0).abs() < 0.005, "{together} h");
+}
+
+#[test]
+fn a_single_pass_is_boiled_as_it_comes() {
+    let mut pass = inputs(0);
+    let recovery = Given::from(percent(50.0));
+    pass.membrane.as_mut().unwrap().run = day::Run::SinglePass { recovery };
+    let plan = day::plan(&pass).unwrap();
+    let (rig, boil) = (step(&plan, "concentrate").unwrap(), step(&plan, "boil").unwrap());
+    // Lit after the first fill is there, and over no earlier than the concentrate and no later than one after another.
+    let filled = boil.stages[0].mass.value() / rig.streams_out[0].mass.value() * rig.duration.value();
+    assert!(boil.start.value() >= filled * (1.0 - 1e-9));
+    let fed = boil.start.value() + boil.stages[0].duration.value() + boil.stages[1].duration.value();
+    assert!(
+        fed >= rig.duration.value() * (1.0 - 1e-9),
+        "{fed} h against {:?}",
+        rig.duration
+    );
+    assert!(plan.totals.hours.value() < plan.other_hours.in_sequence.unwrap().value());
+    assert!(plan.rests_on.iter().any(|r| r.text.contains("bypass")));
+}
+
+#[test]
+fn typed_stations_plan_the_same_day() {
+    use sugaring::{finish, instrument, membrane};
+    let read = inputs(0);
+    let element = membrane::Element::from_rating(&membrane::ElementRating {
+        flow: cubic_metre_per_day(0.9),
+        pressure: bar_gauge(4.1),
+        temperature: deg_c(25.0),
+        salt: mg_per_litre(500.0),
+        recovery: percent(15.0),
+        rejection: percent(97.0),
+    })
+    .unwrap();
+    let rig = membrane::Rig::new(&element, bar_gauge(7.6))
+        .unwrap()
+        .with_parallel(2)
+        .unwrap();
+    let rig = rig
+        .with_pump(membrane::Pump::of_flow(litre_per_h(500.0)).unwrap())
+        .unwrap();
+    let rig = rig.with_pressure_limit(bar_gauge(7.6)).unwrap();
+    let run = day::Run::recirculate(membrane::Until::Brix(brix(4.0).unwrap()));
+    let glass = |name: &str, label, brimful, mass, stock, each_costs| finish::Container {
+        brimful: Some(ml(brimful)),
+        material: Some(finish::Material::Glass),
+        mass: Some(gram(mass)),
+        price: Some(price(each_costs, each(1.0))),
+        ..finish::Container::new(name, ml(label), stock)
+    };
+    let mut typed = read.clone();
+    typed.membrane = Some(day::Membrane::new(&rig, run));
+    typed.containers = vec![
+        glass("500 mL glass", 500.0, 530.0, 320.0, 12, 1.6).into(),
+        glass("250 mL glass", 250.0, 268.0, 200.0, 6, 1.1).into(),
+    ];
+    typed.instruments = Vec::new();
+    let typed = typed
+        .with_instrument("syrup hydrometer", instrument::Hydrometer::brix(deg_f(60.0)).unwrap())
+        .with_instrument(
+            "refractometer",
+            instrument::Refractometer::compensated(deg_c(10.0), deg_c(30.0)).unwrap(),
+        );
+    let (typed, read) = (day::plan(&typed).unwrap(), day::plan(&read).unwrap());
+    assert_eq!(typed.totals, read.totals);
+    assert_eq!((typed.steps, typed.marks), (read.steps, read.marks));
+    let again = DayInputs::from_json(&typed.inputs.to_json().unwrap()).unwrap();
+    assert_eq!(day::plan(&again).unwrap().totals, typed.totals);
+}

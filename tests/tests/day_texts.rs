@@ -421,3 +421,31 @@ fn other_slips() {
     assert_eq!(error.kind(), ErrorKind::Unreadable);
     assert!(error.to_string().contains("line 1 column 9"), "{error}");
 }
+
+/// What a hint says, typed: it works.
+#[test]
+fn hints_can_be_followed() {
+    let works = |changes: &[(&str, Value)]| planned(changes).unwrap();
+    let setting = json!({"altimeter_setting": "101.659 kPa", "altitude": "410 m"});
+    assert_eq!(
+        format!("{:.2}", works(&[("/air", setting)]).air.pressure.value()),
+        "96.82"
+    );
+    works(&[("/sap/0/temperature", json!("-0.1002 °C"))]);
+    works(&[("/membrane/element/recovery", json!("15 %"))]);
+    works(&[("/membrane/pressure", json!("7.6 bar gauge"))]);
+    let near = works(&[("/membrane/run", json!({"recirculate_until": {"brix": 9.373}}))]);
+    assert_eq!(format!("{:.3}", near.steps[0].duration.value()), "7.122");
+    works(&[("/membrane/run", json!({"single_pass": {"recovery": 0.7921}}))]);
+    works(&[("/evaporator/fuel/wood/moisture", json!({"wet_basis": 0.4118}))]);
+    works(&[("/evaporator/fuel/efficiency", json!({"of_gross": "45 %"}))]);
+    works(&[("/sap/0/volume", Value::Null), ("/sap/0/mass", json!("171.2 kg"))]);
+    let warm = [
+        ("/containers/0/temperature", json!("61 °C")),
+        ("/containers/1/temperature", json!("65 °C")),
+    ];
+    assert!(works(&warm).remarks.iter().all(|r| r.key != "cold_container"));
+    let hot = works(&[("/fill_temperature", json!("90.6 °C"))]);
+    let glass = hot.containers[0].settled.unwrap();
+    assert!(glass.value() >= 82.0, "{glass:?}");
+}

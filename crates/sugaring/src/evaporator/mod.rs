@@ -30,6 +30,7 @@ pub(crate) use boiling_line::Fineness;
 pub(crate) use fed::FedPan;
 pub(crate) use heat::{area_heat_at, held_level_heat_at, level_drop_heat_at, water_rate_at};
 pub(crate) use hold_up::hold_up_at;
+pub(crate) use pan::{LEAST_DEPTH, RUNNING_DEPTH};
 pub(crate) use stages::{PanShape, batch_at};
 
 mod batch;

@@ -170,9 +170,9 @@ pub static PAN: Relation = Relation {
 };
 
 /// m: 2 in; common practice.
-const RUNNING_DEPTH: f64 = 0.05;
+pub(crate) const RUNNING_DEPTH: f64 = 0.05;
 /// m: 1 in; common practice.
-const LEAST_DEPTH: f64 = 0.025;
+pub(crate) const LEAST_DEPTH: f64 = 0.025;
 /// Standard uncertainty of a heat that was given without one: a water test's; common practice.
 const KNOWN_TO: f64 = 0.05;
 /// That of the rule of area: ±30 % read as two.

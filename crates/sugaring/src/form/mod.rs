@@ -8,6 +8,8 @@ pub use tree::Tree;
 pub(crate) use node::Node;
 
 mod amount;
+#[cfg(test)]
+mod checking;
 mod data;
 mod json;
 mod node;

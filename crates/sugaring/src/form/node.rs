@@ -185,16 +185,10 @@ impl<'a> Node<'a> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::error::ErrorKind;
-
-    fn map<const N: usize>(entries: [(&str, Tree); N]) -> Tree {
-        Tree::map(entries)
-    }
-
-    fn refused<T: core::fmt::Debug>(result: Result<T, Error>, kind: ErrorKind, says: &str) {
-        let error = result.unwrap_err();
-        assert_eq!((error.kind(), error.to_string().as_str()), (kind, says));
-    }
+    use crate::{
+        error::ErrorKind,
+        form::checking::{map, refused},
+    };
 
     #[test]
     fn keys_are_known_or_refused() {

@@ -111,16 +111,8 @@ impl<'a> Node<'a> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::form::checking::{map, refused};
     use ErrorKind::{NotFinite, OutOfRange, UnknownName, Unreadable};
-
-    fn map<const N: usize>(entries: [(&str, Tree); N]) -> Tree {
-        Tree::map(entries)
-    }
-
-    fn refused<T: core::fmt::Debug>(result: Result<T, Error>, kind: ErrorKind, says: &str) {
-        let error = result.unwrap_err();
-        assert_eq!((error.kind(), error.to_string().as_str()), (kind, says));
-    }
 
     #[test]
     fn another_type_is_refused() {

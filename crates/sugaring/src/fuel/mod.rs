@@ -20,6 +20,8 @@ pub use species::{SPECIES, SpeciesRow, WoodGroup};
 pub use station::{Fuel, OwnFuel};
 pub use wood::WOOD;
 
+pub(crate) use wood::SOLID_SHARE;
+
 mod efficiency;
 mod fuels;
 mod heat;

@@ -65,7 +65,7 @@ pub(super) const HARDWOOD_HEAT: f64 = 8600.0 * table::btu_per_lb.factor();
 /// Resinous wood, oven dry, J/kg: 9000 Btu/lb, as one firewood page prints it.
 pub(super) const RESINOUS_HEAT: f64 = 9000.0 * table::btu_per_lb.factor();
 /// Solid wood in a cord of 128 ft³: 85 ft³ as printed beside firewood tables; 80 to 90 is common practice.
-pub(super) const SOLID_SHARE: f64 = 85.0 / 128.0;
+pub(crate) const SOLID_SHARE: f64 = 85.0 / 128.0;
 /// Latent heat of water at 25 °C, J/kg. From memory of the practice of EN 14918.
 const STEAM: f64 = 2.443e6;
 /// Water that one kilogram of hydrogen burns to, kg. From memory of the practice of EN 14918.

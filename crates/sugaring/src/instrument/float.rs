@@ -4,11 +4,11 @@ use crate::sucrose::{brix_from_density_at, density_at};
 
 /// A glass float with a scale in °Brix.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Float {
+pub(crate) struct Float {
     /// Where its scale is true, K.
-    pub(super) calibrated_at: f64,
+    pub(crate) calibrated_at: f64,
     /// Cubical expansion of its glass, 1/K.
-    pub(super) expansion: f64,
+    pub(crate) expansion: f64,
 }
 
 /// What a mark may say, the bracket of every inverse of density: water shows −10.3 at 100 °C on a 60 °F scale.

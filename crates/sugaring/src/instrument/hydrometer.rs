@@ -3,6 +3,7 @@ use alloc::{format, string::String};
 use super::{
     Reading,
     float::{BRACKET, Float},
+    graduation::Graduation,
     reading,
 };
 use crate::{
@@ -17,10 +18,9 @@ use crate::{
 /// A glass hydrometer with a scale in °Brix.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Hydrometer {
-    float: Float,
-    offset: f64,
-    resolution: f64,
-    uncertainty: f64,
+    pub(crate) float: Float,
+    pub(crate) offset: f64,
+    pub(crate) graduation: Graduation,
 }
 
 impl Hydrometer {
@@ -54,8 +54,7 @@ impl Hydrometer {
                 expansion: GLASS,
             },
             offset: 0.0,
-            resolution: 0.0,
-            uncertainty: UNTESTED,
+            graduation: Graduation::known_to(UNTESTED),
         })
     }
 
@@ -82,7 +81,7 @@ impl Hydrometer {
     /// # Errors
     /// Out of range (0 to 10) or not finite.
     pub fn with_resolution(mut self, step: f64) -> Result<Self, Error> {
-        self.resolution = RESOLUTION.check(step)?;
+        self.graduation = self.graduation.with_resolution(step)?;
         Ok(self)
     }
 
@@ -91,7 +90,7 @@ impl Hydrometer {
     /// # Errors
     /// Out of range (0 to 10) or not finite.
     pub fn with_uncertainty(mut self, uncertainty: f64) -> Result<Self, Error> {
-        self.uncertainty = UNCERTAINTY.check(uncertainty)?;
+        self.graduation = self.graduation.with_uncertainty(uncertainty)?;
         Ok(self)
     }
 
@@ -214,7 +213,7 @@ impl Hydrometer {
     }
 
     fn uncertainty_at(&self, brix: f64, kelvin: f64) -> f64 {
-        let mut squares = self.uncertainty * self.uncertainty + self.resolution * self.resolution / 12.0;
+        let mut squares = self.graduation.squares();
         if kelvin > DENSITY_COVERED {
             let slope = sucrose::density_at(brix + 0.5, kelvin) - sucrose::density_at(brix - 0.5, kelvin);
             let limits = DENSITY_EXTRAPOLATED / slope;
@@ -242,8 +241,6 @@ pub static HYDROMETER: Relation = Relation {
 const CALIBRATED_AT: Range = Range::new("calibrated_at", &table::deg_c, 0.0, 40.0);
 const EXPANSION: Range = Range::new("glass_expansion", &table::per_kelvin, 0.0, 1e-4);
 const OFFSET: Range = Range::new("offset", &table::deg_brix, -10.0, 10.0);
-const RESOLUTION: Range = Range::new("resolution", &table::deg_brix, 0.0, 10.0);
-const UNCERTAINTY: Range = Range::new("uncertainty", &table::deg_brix, 0.0, 10.0);
 
 /// Cubical expansion of glass, 1/K: ISO 1768:1975, clause 3.
 const GLASS: f64 = 25e-6;

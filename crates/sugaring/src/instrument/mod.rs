@@ -20,6 +20,7 @@ pub use refractometer::{REFRACTOMETER, Refractometer};
 
 mod any;
 mod float;
+mod graduation;
 mod hydrometer;
 mod reading;
 mod refractometer;

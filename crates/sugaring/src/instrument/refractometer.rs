@@ -1,4 +1,4 @@
-use super::{Reading, reading};
+use super::{Reading, graduation::Graduation, reading};
 use crate::{
     error::Error,
     math,
@@ -9,11 +9,10 @@ use crate::{
 /// A refractometer with a scale in °Brix that corrects itself for temperature.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Refractometer {
-    low: f64,
-    high: f64,
-    zero: f64,
-    resolution: f64,
-    uncertainty: f64,
+    pub(crate) low: f64,
+    pub(crate) high: f64,
+    pub(crate) zero: f64,
+    pub(crate) graduation: Graduation,
 }
 
 impl Refractometer {
@@ -53,8 +52,7 @@ impl Refractometer {
             low,
             high,
             zero: 0.0,
-            resolution: 0.0,
-            uncertainty: HAND,
+            graduation: Graduation::known_to(HAND),
         })
     }
 
@@ -72,7 +70,7 @@ impl Refractometer {
     /// # Errors
     /// Out of range (0 to 10) or not finite.
     pub fn with_resolution(mut self, step: f64) -> Result<Self, Error> {
-        self.resolution = RESOLUTION.check(step)?;
+        self.graduation = self.graduation.with_resolution(step)?;
         Ok(self)
     }
 
@@ -81,7 +79,7 @@ impl Refractometer {
     /// # Errors
     /// Out of range (0 to 10) or not finite.
     pub fn with_uncertainty(mut self, uncertainty: f64) -> Result<Self, Error> {
-        self.uncertainty = UNCERTAINTY.check(uncertainty)?;
+        self.graduation = self.graduation.with_uncertainty(uncertainty)?;
         Ok(self)
     }
 
@@ -130,8 +128,7 @@ impl Refractometer {
                 error
             });
         }
-        let squares = self.uncertainty * self.uncertainty + self.resolution * self.resolution / 12.0;
-        Ok(measured(Brix::trusted(brix), math::sqrt(squares)))
+        Ok(measured(Brix::trusted(brix), math::sqrt(self.graduation.squares())))
     }
 
     /// What it shows in a liquid of `brix` while the prism is at `prism`.
@@ -196,8 +193,6 @@ pub static REFRACTOMETER: Relation = Relation {
 const LOW: Range = Range::new("low", &table::deg_c, 0.0, 60.0);
 const HIGH: Range = Range::new("high", &table::deg_c, 0.0, 60.0);
 const ZERO: Range = Range::new("zero", &table::deg_brix, -10.0, 10.0);
-const RESOLUTION: Range = Range::new("resolution", &table::deg_brix, 0.0, 10.0);
-const UNCERTAINTY: Range = Range::new("uncertainty", &table::deg_brix, 0.0, 10.0);
 
 /// Standard uncertainty of a hand refractometer, °Bx: ±0.2 as limits; common practice.
 const HAND: f64 = 0.12;

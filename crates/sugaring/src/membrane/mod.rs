@@ -20,6 +20,7 @@ pub use run::{LimitedBy, Permeate, Recirculation, TrajectoryPoint, Warmed};
 pub use test_water::{TEST_WATER_OSMOTIC_PRESSURE, test_water_osmotic_pressure};
 
 pub(crate) use fidelity::Fidelity;
+pub(crate) use pump::{EFFICIENCY, FEED};
 
 mod batch;
 mod element;

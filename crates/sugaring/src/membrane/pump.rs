@@ -253,10 +253,10 @@ const FLOW: Range = Range::new("flow", &table::litre_per_h, 0.1, 1e6);
 const POWER: Range = Range::new("power", &table::kw, 0.0, 100.0);
 
 /// Flow into each train of elements where no pump is given: inside the film's range for small elements; no source.
-pub(super) const FEED: f64 = 250.0 / 3.6e6;
+pub(crate) const FEED: f64 = 250.0 / 3.6e6;
 
 /// Small diaphragm sets: common practice, no source.
-const EFFICIENCY: f64 = 0.35;
+pub(crate) const EFFICIENCY: f64 = 0.35;
 
 /// W drawn by a pump nobody described.
 pub(super) fn assumed_power(hydraulic: f64) -> f64 {

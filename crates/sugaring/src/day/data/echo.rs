@@ -280,6 +280,7 @@ fn instrument(instrument: &Instrument) -> Tree {
             map.given("calibrated_at", Some(&hydrometer.calibrated_at));
             map.given("glass_expansion", hydrometer.glass_expansion.as_ref());
             map.maybe("offset", hydrometer.offset.map(Tree::Number));
+            map.maybe("resolution", hydrometer.resolution.map(Tree::Number));
             map.maybe("uncertainty", hydrometer.uncertainty.map(Tree::Number));
             one("hydrometer", map.tree())
         }
@@ -289,6 +290,7 @@ fn instrument(instrument: &Instrument) -> Tree {
             range.given("high", Some(&refractometer.compensated.high));
             map.put("compensated", range.tree());
             map.maybe("zero", refractometer.zero.map(Tree::Number));
+            map.maybe("resolution", refractometer.resolution.map(Tree::Number));
             map.maybe("uncertainty", refractometer.uncertainty.map(Tree::Number));
             one("refractometer", map.tree())
         }

@@ -1,15 +1,14 @@
-//! Inputs from the stations' own types: a pan, a rig, containers that Rust code already has.
-
-use alloc::vec::Vec;
+//! Inputs from the stations' own types: a pan, a rig, instruments, containers that Rust code already has.
 
 use crate::{
     day::inputs::{
-        Container, Efficiency, Element, Evaporator, Heat, Membrane, Moisture, Pan, Polarisation, Pump, PumpPoint, Run,
-        TemperatureModel, Until, Warming,
+        Compensated, Container, Efficiency, Element, Evaporator, Heat, Hydrometer, HydrometerScale, Instrument,
+        Membrane, Moisture, Pan, Polarisation, Pump, PumpPoint, Refractometer, Run, TemperatureModel, Until, Warming,
     },
-    evaporator, finish, fuel, membrane,
-    units::{Given, Power, Pressure, Ratio, Si, Value, Volume, fraction, metre, pa_gauge},
+    evaporator, finish, fuel, instrument, membrane,
+    units::{Given, Power, Pressure, Ratio, Si, Value, Volume, fraction, kelvin, metre, pa_gauge, per_kelvin},
 };
+use alloc::vec::Vec;
 
 impl From<evaporator::Pan> for Evaporator {
     fn from(pan: evaporator::Pan) -> Self {
@@ -179,5 +178,41 @@ impl From<fuel::Efficiency> for Efficiency {
             fuel::HeatBasis::Gross => Self::OfGross(efficiency.share().into()),
             fuel::HeatBasis::Net => Self::OfNet(efficiency.share().into()),
         }
+    }
+}
+
+impl From<instrument::Instrument> for Instrument {
+    fn from(instrument: instrument::Instrument) -> Self {
+        match instrument {
+            instrument::Instrument::Hydrometer(hydrometer) => hydrometer.into(),
+            instrument::Instrument::Refractometer(refractometer) => refractometer.into(),
+        }
+    }
+}
+
+impl From<instrument::Hydrometer> for Instrument {
+    fn from(hydrometer: instrument::Hydrometer) -> Self {
+        Self::Hydrometer(Hydrometer {
+            scale: HydrometerScale::Brix,
+            calibrated_at: kelvin(hydrometer.float.calibrated_at).into(),
+            glass_expansion: Some(per_kelvin(hydrometer.float.expansion).into()),
+            offset: Some(hydrometer.offset),
+            resolution: Some(hydrometer.graduation.resolution),
+            uncertainty: Some(hydrometer.graduation.uncertainty),
+        })
+    }
+}
+
+impl From<instrument::Refractometer> for Instrument {
+    fn from(refractometer: instrument::Refractometer) -> Self {
+        Self::Refractometer(Refractometer {
+            compensated: Compensated {
+                low: kelvin(refractometer.low).into(),
+                high: kelvin(refractometer.high).into(),
+            },
+            zero: Some(refractometer.zero),
+            resolution: Some(refractometer.graduation.resolution),
+            uncertainty: Some(refractometer.graduation.uncertainty),
+        })
     }
 }

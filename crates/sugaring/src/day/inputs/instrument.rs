@@ -27,7 +27,9 @@ pub struct Hydrometer {
     pub glass_expansion: Option<Given<PerKelvin>>,
     /// What it reads too high, °Bx; default 0.
     pub offset: Option<f64>,
-    /// Standard uncertainty of a reading, °Bx.
+    /// Step to which it is read, °Bx; adds step/√12 to the uncertainty.
+    pub resolution: Option<f64>,
+    /// Standard uncertainty of its scale, °Bx.
     pub uncertainty: Option<f64>,
 }
 
@@ -51,7 +53,9 @@ pub struct Refractometer {
     pub compensated: Compensated,
     /// What it shows in water; default 0.
     pub zero: Option<f64>,
-    /// Standard uncertainty of a reading, °Bx.
+    /// Step to which it is read, °Bx; adds step/√12 to the uncertainty.
+    pub resolution: Option<f64>,
+    /// Standard uncertainty of its scale, °Bx.
     pub uncertainty: Option<f64>,
 }
 

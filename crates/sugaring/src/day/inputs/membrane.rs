@@ -67,7 +67,7 @@ pub struct Element {
 #[derive(Clone, Debug, Default, PartialEq)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(deny_unknown_fields))]
 pub struct Pump {
-    /// Its flow at the pressure of the run; default 250 L/h an element.
+    /// Its flow at the pressure of the run; default 250 L/h into each housing side by side.
     pub flow: Option<Given<crate::units::Flow>>,
     /// Its flow at several pressures, in place of one flow.
     #[cfg_attr(feature = "schema", schemars(default))]

@@ -1,20 +1,22 @@
 //! The steps on the page.
 
+use crate::{
+    day::{
+        page::{
+            Face,
+            layout::Page,
+            words::{clock, mixed, stream_in},
+        },
+        plan::{DayPlan, Filled, Step},
+    },
+    digits::{fixed, significant},
+    units::deg_c,
+};
 use alloc::{
     format,
     string::{String, ToString},
     vec::Vec,
 };
-
-use crate::day::plan::{DayPlan, Filled, Step};
-use crate::{
-    digits::{fixed, significant},
-    units::deg_c,
-};
-
-use crate::day::page::Face;
-use crate::day::page::layout::Page;
-use crate::day::page::words::{clock, mixed, stream_in};
 
 pub(crate) fn concentrate(page: &mut Page, plan: &DayPlan, step: &Step, face: Face) {
     page.step(plan, step, "CONCENTRATE", "");

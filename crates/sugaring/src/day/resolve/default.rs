@@ -2,15 +2,8 @@
 
 pub(crate) const SAMPLES: u32 = 1000;
 pub(crate) const SEED: u64 = 1;
-/// Inside the film's range; no source.
-pub(crate) const PUMP_FLOW: f64 = 250.0 / 3.6e6;
-/// Common practice, no source: 0.25 to 0.45 for small diaphragm sets.
-pub(crate) const PUMP_EFFICIENCY: f64 = 0.35;
 /// Common practice, no source: 10 to 20 %.
 pub(crate) const RINSE: f64 = 0.15;
-/// Common practice, no source: 2 in and 1 in.
-pub(crate) const RUNNING_DEPTH: f64 = 0.05;
-pub(crate) const LEAST_DEPTH: f64 = 0.025;
 /// Wood stacked a year, with room for doubt; common practice, no source.
 pub(crate) const MOISTURE: f64 = 0.25;
 /// Open wood arches, 25 to 60 % of gross: extension figures and common practice.

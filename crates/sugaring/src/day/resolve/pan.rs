@@ -4,10 +4,11 @@ use crate::{
     day::{
         inputs::{Evaporator, Heat, LeftInPan, PanKind},
         plan::How,
-        resolve::{HeatModel, LeftModel, PanModel, Resolver, default, limits as range, spread},
+        resolve::{HeatModel, LeftModel, PanModel, Resolver, limits as range, spread},
         slots::Shape,
     },
     error::Error,
+    evaporator::{LEAST_DEPTH, RUNNING_DEPTH},
     units::table,
 };
 use alloc::format;
@@ -22,24 +23,14 @@ impl Resolver {
         let length = self.take(&pan.length, &range::PAN_LENGTH, None).map_err(inner)?;
         let width = self.take(&pan.width, &range::PAN_WIDTH, None).map_err(inner)?;
         let running_depth = self
-            .optional(
-                pan.running_depth.as_ref(),
-                &range::RUNNING_DEPTH,
-                default::RUNNING_DEPTH,
-                None,
-            )
+            .optional(pan.running_depth.as_ref(), &range::RUNNING_DEPTH, RUNNING_DEPTH, None)
             .map_err(inner)?;
         let least_depth = self
-            .optional(
-                pan.least_depth.as_ref(),
-                &range::LEAST_DEPTH,
-                default::LEAST_DEPTH,
-                None,
-            )
+            .optional(pan.least_depth.as_ref(), &range::LEAST_DEPTH, LEAST_DEPTH, None)
             .map_err(inner)?;
         let depths = (
-            pan.running_depth.map_or(default::RUNNING_DEPTH, |d| d.si()),
-            pan.least_depth.map_or(default::LEAST_DEPTH, |d| d.si()),
+            pan.running_depth.map_or(RUNNING_DEPTH, |d| d.si()),
+            pan.least_depth.map_or(LEAST_DEPTH, |d| d.si()),
         );
         if depths.1 > depths.0 {
             let mm = |si| table::mm.show(table::mm.from_si(si));

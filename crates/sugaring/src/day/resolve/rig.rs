@@ -56,10 +56,9 @@ impl Resolver {
         if membrane.pressure_limit.is_none() {
             self.assume("membrane.pressure_limit", "no pressure limit given, not checked");
         }
-        let elements = f64::from(parallel * series);
         let none = Pump::default();
         let pump = membrane.pump.as_ref().unwrap_or(&none);
-        let pump_model = self.pump(pump, elements).map_err(|e| e.within("pump"))?;
+        let pump_model = self.pump(pump, parallel).map_err(|e| e.within("pump"))?;
         let temperature_model = self.temperature_model(membrane.temperature_model)?;
         let factor_error = self.slots.spread(0.0, Some(Shape::Normal(1.0)), -4.0, 4.0);
         let polarisation = membrane.polarisation.unwrap_or(Polarisation::RatingAnchored);
@@ -138,11 +137,11 @@ impl Resolver {
         Ok(pressure)
     }
 
-    pub(crate) fn pump(&mut self, pump: &Pump, elements: f64) -> Result<PumpModel, Error> {
+    pub(crate) fn pump(&mut self, pump: &Pump, trains: u32) -> Result<PumpModel, Error> {
         let flow = self.optional(
             pump.flow.as_ref(),
             &range::PUMP_FLOW,
-            default::PUMP_FLOW * elements,
+            membrane::FEED * f64::from(trains),
             None,
         )?;
         for (i, point) in pump.points.iter().enumerate() {
@@ -161,14 +160,14 @@ impl Resolver {
             })
             .collect();
         if points.is_empty() && pump.flow.is_none() {
-            self.assume("membrane.pump.flow", "pump 250 L/h for each element");
+            self.assume("membrane.pump.flow", "pump 250 L/h into each housing side by side");
         } else if !points.is_empty() {
             membrane::Pump::of_points(&points).map_err(|e| e.within("points"))?;
         }
         let efficiency = self.optional(
             pump.efficiency.as_ref(),
             &range::PUMP_EFFICIENCY,
-            default::PUMP_EFFICIENCY,
+            membrane::EFFICIENCY,
             None,
         )?;
         let power = self.maybe(pump.power.as_ref(), &range::PUMP_POWER)?;
@@ -221,10 +220,13 @@ impl Resolver {
             Run::RecirculateUntil(Until::Duration(x)) => {
                 RunModel::Duration(self.take(x, &range::AIM_DURATION, None).map_err(aim)?)
             }
-            Run::SinglePass { recovery } => RunModel::SinglePass(
-                self.take(recovery, &range::PASS_RECOVERY, None)
-                    .map_err(|e| e.within("run.single_pass"))?,
-            ),
+            Run::SinglePass { recovery } => {
+                self.assume("membrane.pump", "what the pump delivers too much goes round a bypass");
+                RunModel::SinglePass(
+                    self.take(recovery, &range::PASS_RECOVERY, None)
+                        .map_err(|e| e.within("run.single_pass"))?,
+                )
+            }
         })
     }
 }

@@ -65,6 +65,9 @@ fn instrument(given: &inputs::Instrument) -> Result<Instrument, Error> {
                 if let Some(offset) = h.offset {
                     made = made.with_offset(offset)?;
                 }
+                if let Some(step) = h.resolution {
+                    made = made.with_resolution(step)?;
+                }
                 if let Some(u) = h.uncertainty {
                     made = made.with_uncertainty(u)?;
                 }
@@ -80,6 +83,9 @@ fn instrument(given: &inputs::Instrument) -> Result<Instrument, Error> {
                     .map_err(|e| e.within("compensated"))?;
                 if let Some(zero) = r.zero {
                     made = made.with_zero(zero)?;
+                }
+                if let Some(step) = r.resolution {
+                    made = made.with_resolution(step)?;
                 }
                 if let Some(u) = r.uncertainty {
                     made = made.with_uncertainty(u)?;

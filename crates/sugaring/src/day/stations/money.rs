@@ -20,7 +20,7 @@ impl Today<'_> {
             FuelKind::Wood { moisture, cord } => {
                 let moisture = fuel::Moisture::wet_basis(fraction(self.of(moisture)))?;
                 let wood = fuel::Fuel::wood(&model.name, moisture)?;
-                wood.with_solid_share(fraction((SOLID_SHARE * self.of(cord)).clamp(0.4, 0.9)))?
+                wood.with_solid_share(fraction((fuel::SOLID_SHARE * self.of(cord)).clamp(0.4, 0.9)))?
             }
         };
         let share = fraction(self.of(model.efficiency));
@@ -112,9 +112,6 @@ impl Today<'_> {
         Some(sum)
     }
 }
-
-/// 85 ft³ of wood in a cord of 128: the default of the fuel room.
-const SOLID_SHARE: f64 = 85.0 / 128.0;
 
 pub(crate) fn amount(price: Price, quantity: f64) -> f64 {
     quantity / price.per.si() * price.amount

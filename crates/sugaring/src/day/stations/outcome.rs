@@ -47,7 +47,7 @@ impl Outcome {
     }
 }
 
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Default)]
 pub(crate) struct RigOutcome {
     pub(crate) duration: f64,
     pub(crate) permeate_mass: f64,

@@ -131,78 +131,62 @@ impl Today<'_> {
         }
     }
 
-    pub(crate) fn recirculated(
+    fn recirculated(
         &self,
         model: &RigModel,
         rig: membrane::Rig,
         run: &membrane::Recirculation,
         start: &Start,
     ) -> Concentrated {
-        let tank = &start.tank;
-        let warming = run.warming;
         let outcome = RigOutcome {
             duration: run.duration.si(),
-            permeate_mass: run.permeate.mass.si(),
-            permeate_volume: run.permeate.volume.si(),
-            permeate_brix: run.permeate.brix.get(),
-            concentrate: state(&run.concentrate),
             first_flow: run.flow_first.si(),
             last_flow: run.flow_last.si(),
             feed: rig.pump_flow(),
             single_pass: false,
-            warms_to: warming.map(|w| w.temperature.si()),
-            duration_coupled: warming.map(|w| w.duration.si()),
+            warms_to: run.warming.map(|w| w.temperature.si()),
+            duration_coupled: run.warming.map(|w| w.duration.si()),
             energy: run.energy.si(),
-            permeance: rig.element.permeance().si(),
-            temperature_factor: rig.temperature_factor_at(tank.temperature().si()),
             osmotic_limit: run.osmotic_limit.get(),
             least_crossflow: run.crossflow_least.si(),
             feed_crossflow: run.crossflow_most.si(),
             element_recovery: run.element_recovery.si(),
-            kept: 0.0,
-            rinse: 0.0,
+            ..streams(&rig, &start.tank, &run.permeate, &run.concentrate)
         };
         Concentrated {
             lot: run.concentrate,
-            outcome: self.keep(model, outcome, tank),
+            outcome: self.keep(model, outcome, &start.tank),
             rig,
         }
     }
 
-    pub(crate) fn passed(
+    fn passed(
         &self,
         model: &RigModel,
         rig: membrane::Rig,
         pass: &membrane::Pass,
         start: &Start,
     ) -> Result<Concentrated, Error> {
-        let tank = &start.tank;
+        let temperature = start.tank.temperature();
         let flow = pass.permeate.volume.si() / pass.duration.si();
         let outcome = RigOutcome {
             duration: pass.duration.si(),
-            permeate_mass: pass.permeate.mass.si(),
-            permeate_volume: pass.permeate.volume.si(),
-            permeate_brix: pass.permeate.brix.get(),
-            concentrate: state(&pass.concentrate),
             first_flow: flow,
             last_flow: flow,
             feed: pass.feed_flow.si(),
             single_pass: true,
-            warms_to: Some(tank.temperature().si()),
+            warms_to: Some(temperature.si()),
             duration_coupled: None,
             energy: pass.energy.si(),
-            permeance: rig.element.permeance().si(),
-            temperature_factor: rig.temperature_factor_at(tank.temperature().si()),
-            osmotic_limit: rig.osmotic_limit(tank.temperature())?.get(),
+            osmotic_limit: rig.osmotic_limit(temperature)?.get(),
             least_crossflow: pass.crossflow_least.si(),
             feed_crossflow: pass.crossflow_most.si(),
             element_recovery: pass.element_recovery.si(),
-            kept: 0.0,
-            rinse: 0.0,
+            ..streams(&rig, &start.tank, &pass.permeate, &pass.concentrate)
         };
         Ok(Concentrated {
             lot: pass.concentrate,
-            outcome: self.keep(model, outcome, tank),
+            outcome: self.keep(model, outcome, &start.tank),
             rig,
         })
     }
@@ -215,5 +199,18 @@ impl Today<'_> {
         outcome.rinse = rinse.min(outcome.permeate_volume);
         outcome.kept = (rinse + fill).min(outcome.permeate_volume);
         outcome
+    }
+}
+
+/// What either kind of run has: its streams, and the membrane behind them.
+fn streams(rig: &membrane::Rig, tank: &Lot, permeate: &membrane::Permeate, concentrate: &Lot) -> RigOutcome {
+    RigOutcome {
+        permeate_mass: permeate.mass.si(),
+        permeate_volume: permeate.volume.si(),
+        permeate_brix: permeate.brix.get(),
+        concentrate: state(concentrate),
+        permeance: rig.element.permeance().si(),
+        temperature_factor: rig.temperature_factor_at(tank.temperature().si()),
+        ..RigOutcome::default()
     }
 }
