@@ -18,6 +18,7 @@ pub use relation::{Range, Relation, Source};
 pub use units::Brix;
 
 pub mod air;
+pub mod catalogue;
 pub mod day;
 mod digits;
 mod error;

@@ -46,6 +46,12 @@ impl Unit {
         (si - self.offset) * self.over / self.times + self.zero
     }
 
+    /// The four numbers of the definition above: zero, times, over, offset.
+    #[must_use]
+    pub const fn numbers(&self) -> [f64; 4] {
+        [self.zero, self.times, self.over, self.offset]
+    }
+
     /// A difference of `steps` of this unit, in SI.
     pub(crate) const fn difference_to_si(&self, steps: f64) -> f64 {
         steps * self.times / self.over

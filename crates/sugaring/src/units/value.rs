@@ -24,6 +24,19 @@ pub trait Value: Copy + Debug + PartialEq {
     fn si(self) -> f64;
 }
 
+/// A plain number, as a ratio is.
+impl Value for f64 {
+    const DIMENSION: Dimension = Dimension::Ratio;
+
+    fn from_si(si: f64) -> Result<Self, Error> {
+        Ok(si)
+    }
+
+    fn si(self) -> f64 {
+        self
+    }
+}
+
 /// A value every finite number makes.
 pub(crate) trait Si: Value {
     fn of_si(si: f64) -> Self;

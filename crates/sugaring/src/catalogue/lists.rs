@@ -1,0 +1,60 @@
+use super::{Function, table};
+use crate::{
+    day,
+    error::{Error, ErrorKind},
+    relation::Relation,
+    units::{Unit, table::ALL},
+};
+
+/// The public functions of numbers, by module.
+#[must_use]
+pub fn functions() -> &'static [&'static Function] {
+    table::FUNCTIONS
+}
+
+/// What each of the [`functions`] covers, in their order.
+pub fn relations() -> impl ExactSizeIterator<Item = &'static Relation> {
+    table::FUNCTIONS.iter().map(|function| function.relation)
+}
+
+/// Every unit, by dimension.
+#[must_use]
+pub fn units() -> &'static [&'static Unit] {
+    ALL
+}
+
+/// Every kind of error that the core makes.
+#[must_use]
+pub fn error_kinds() -> &'static [ErrorKind] {
+    &ErrorKind::ALL
+}
+
+/// Version of the results: the same inputs give the same bits under the same version.
+#[must_use]
+pub fn numbers() -> &'static str {
+    day::NUMBERS
+}
+
+/// The JSON Schema of `day_inputs` or `day_plan`.
+///
+/// # Errors
+/// Unknown name.
+///
+/// ```
+/// use sugaring::catalogue;
+/// assert!(catalogue::schema("day_inputs")?.contains("\"title\": \"DayInputs\""));
+/// let error = catalogue::schema("day_input").unwrap_err();
+/// assert_eq!(error.to_string(), "schema has the unknown name \"day_input\"; nearest: day_inputs");
+/// # Ok::<(), sugaring::Error>(())
+/// ```
+pub fn schema(name: &str) -> Result<&'static str, Error> {
+    let known = SCHEMAS.iter().find(|(known, _)| *known == name);
+    known
+        .map(|(_, text)| *text)
+        .ok_or_else(|| Error::unknown_name("schema", name, SCHEMAS.iter().map(|(known, _)| *known)))
+}
+
+const SCHEMAS: [(&str, &str); 2] = [
+    ("day_inputs", include_str!("../../schema/day_inputs.json")),
+    ("day_plan", include_str!("../../schema/day_plan.json")),
+];

@@ -1,0 +1,14 @@
+//! The surface as data: functions, relations, units, error kinds and schemas, readable at run time.
+//!
+//! Forms, stubs, types, tables of the documentation and the vectors that other languages are judged by are made
+//! from these lists; nothing of it is typed again.
+
+pub use function::{Argument, Function, Kind};
+pub use lists::{error_kinds, functions, numbers, relations, schema, units};
+
+#[doc(hidden)]
+pub use table::rows;
+
+mod function;
+mod lists;
+mod table;
