@@ -10,6 +10,7 @@ macro_rules! pages {
 
 pages! {
     ReadMe "README.md";
+    Developers "DEVELOPERS.md";
     BookLanguages "book/src/languages.md";
     BookDay "book/src/day.md";
     BookProperties "book/src/properties.md";
