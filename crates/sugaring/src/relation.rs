@@ -1,6 +1,7 @@
 //! What a correlation covers, as data: enforced by the check, printed by the docs, readable at run time.
 
 use alloc::{format, string::String};
+use core::fmt;
 
 use crate::{
     digits,
@@ -46,6 +47,18 @@ pub enum Source {
         /// What is remembered.
         text: &'static str,
     },
+}
+
+/// As it stands beside a figure: "IAPWS R7-97(2012), equation 30".
+impl fmt::Display for Source {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Published { text, at } => write!(f, "{text}, {at}"),
+            Self::Derived { text } => f.write_str(text),
+            Self::CommonPractice => f.write_str("common practice, no source"),
+            Self::FromMemory { text } => write!(f, "{text} (from memory)"),
+        }
+    }
 }
 
 /// A correlation as data: its name, inputs with range, output, source and stated accuracy.
