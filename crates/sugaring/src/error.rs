@@ -205,8 +205,9 @@ impl Error {
         }))
     }
 
+    /// The same error with this hint in place of its own.
     #[must_use]
-    pub(crate) fn with_hint(mut self, hint: impl Into<String>) -> Self {
+    pub fn with_hint(mut self, hint: impl Into<String>) -> Self {
         self.0.hint = Some(hint.into());
         self
     }
@@ -274,8 +275,10 @@ impl Error {
             .with_range(low, high)
     }
 
+    /// NaN or infinity.
     #[cold]
-    pub(crate) fn not_finite(argument: impl Into<Cow<'static, str>>, value: f64) -> Self {
+    #[must_use]
+    pub fn not_finite(argument: impl Into<Cow<'static, str>>, value: f64) -> Self {
         let shown = if value.is_nan() {
             "NaN"
         } else if value > 0.0 {
@@ -294,7 +297,8 @@ impl Error {
 
     /// A quantity of another kind than is needed.
     #[cold]
-    pub(crate) fn wrong_dimension(given: &Quantity, needed: Dimension) -> Self {
+    #[must_use]
+    pub fn wrong_dimension(given: &Quantity, needed: Dimension) -> Self {
         let finding = format!(" = {given} is {}", given.dimension().article_name());
         let hint = match (given.dimension(), needed) {
             (Dimension::GaugePressure, Dimension::Pressure) => {
@@ -322,7 +326,8 @@ impl Error {
 
     /// A key, fuel, species or choice nobody knows; the nearest of `names` is the hint, or else all of them.
     #[cold]
-    pub(crate) fn unknown_name<'a>(
+    #[must_use]
+    pub fn unknown_name<'a>(
         argument: impl Into<Cow<'static, str>>,
         given: &str,
         names: impl IntoIterator<Item = &'a str>,
@@ -355,8 +360,10 @@ impl Error {
         Self::new(ErrorKind::Unreadable, argument, format!(" = {shown} cannot be read"))
     }
 
+    /// A required input that is absent.
     #[cold]
-    pub(crate) fn missing(argument: impl Into<Cow<'static, str>>) -> Self {
+    #[must_use]
+    pub fn missing(argument: impl Into<Cow<'static, str>>) -> Self {
         Self::new(ErrorKind::Missing, argument, " is missing")
     }
 

@@ -38,6 +38,12 @@ impl Origin {
         }
     }
 
+    /// The origin of that name.
+    #[must_use]
+    pub fn named(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|origin| origin.name() == name)
+    }
+
     /// Standard uncertainty of the pressure where nobody says better, Pa.
     pub(super) const fn uncertainty(self) -> f64 {
         match self {

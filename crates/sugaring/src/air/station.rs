@@ -250,6 +250,19 @@ impl StationPressure {
         }
     }
 
+    /// The same pressure, come by in another way: for a station pressure that is read back from data.
+    ///
+    /// ```
+    /// use sugaring::{air::{Origin, StationPressure}, units::*};
+    /// let station = StationPressure::measured(kpa(96.5))?.with_origin(Origin::Altitude);
+    /// assert_eq!((station.origin(), station.uncertainty()), (Origin::Altitude, pa(100.0)));
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    #[must_use]
+    pub fn with_origin(self, origin: Origin) -> Self {
+        Self { origin, ..self }
+    }
+
     const fn new(pascal: f64, origin: Origin) -> Self {
         Self {
             pascal,

@@ -11,6 +11,7 @@ mod amount;
 #[cfg(test)]
 mod checking;
 mod data;
+mod foreign;
 mod json;
 mod node;
 mod plain;
