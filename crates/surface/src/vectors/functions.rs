@@ -7,6 +7,7 @@ use sugaring::{
     units::pa,
 };
 
+use super::json::bits;
 use crate::File;
 
 /// Points spread over the ranges, a function; where the ranges depend on one another and many points are refused, as
@@ -19,7 +20,7 @@ const STATIONS: [f64; 5] = [0.0, 0.35, 0.775, 0.85, 1.0];
 /// Steps around a limit, in units of its last place: within 4 counts as the limit, 8 does not.
 const STEPS: [i64; 4] = [-8, -1, 1, 8];
 
-pub(crate) fn files() -> Vec<File> {
+pub(super) fn file() -> File {
     let mut text = String::from("# Written by `cargo xtask surface`; what it holds: README.md\n");
     for function in catalogue::functions() {
         for (point, result) in judged(function) {
@@ -28,14 +29,7 @@ pub(crate) fn files() -> Vec<File> {
             text += &format!("{name} {} {result}\n", arguments.join(","));
         }
     }
-    vec![File::new("tests/conformance/functions.txt", text)]
-}
-
-/// A number as its bits.
-pub(crate) fn bits(number: f64) -> String {
-    // Which NaN it is differs between machines and means nothing.
-    let number = if number.is_nan() { f64::NAN } else { number };
-    format!("{:016x}", number.to_bits())
+    File::new("tests/conformance/functions.txt", text)
 }
 
 /// The points of `function` with its result; the lanes of one block must have the bits of the single values.
