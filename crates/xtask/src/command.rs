@@ -1,9 +1,11 @@
-//! Cargo calls at the top of the workspace.
+//! Programs and folders.
 
 use std::{
     env,
+    ffi::OsStr,
+    fs,
     path::{Path, PathBuf},
-    process::Command,
+    process::{Command, Stdio},
 };
 
 /// `cargo` with `arguments`, in the top folder.
@@ -13,8 +15,76 @@ pub(crate) fn cargo(arguments: &str) -> Command {
     command
 }
 
+/// `program` with `arguments`, in the top folder.
+pub(crate) fn program(program: impl AsRef<OsStr>, arguments: &str) -> Command {
+    let mut command = Command::new(program);
+    command.args(arguments.split_whitespace()).current_dir(top());
+    command
+}
+
 /// The top folder of the workspace.
 pub(crate) fn top() -> PathBuf {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
     here.ancestors().nth(2).unwrap_or(here).to_path_buf()
+}
+
+/// The folder of what is built.
+pub(crate) fn target() -> PathBuf {
+    let named = env::var_os("CARGO_TARGET_DIR").filter(|folder| !folder.is_empty());
+    top().join(named.map_or_else(|| PathBuf::from("target"), PathBuf::from))
+}
+
+/// What `command` prints, if it ends well.
+pub(crate) fn said(command: &mut Command) -> Option<String> {
+    let output = command.stderr(Stdio::null()).output().ok()?;
+    let text = String::from_utf8(output.stdout).ok()?;
+    output.status.success().then(|| text.trim().to_owned())
+}
+
+/// Runs `command`, which streams what it says.
+pub(crate) fn done(command: &mut Command) -> Result<(), String> {
+    let name = command.get_program().to_string_lossy().into_owned();
+    match command.status() {
+        Ok(status) if status.success() => Ok(()),
+        Ok(status) => Err(format!("{name} ended with {status}")),
+        Err(error) => Err(format!("cannot start {name}: {error}")),
+    }
+}
+
+pub(crate) fn read(path: &Path) -> Result<String, String> {
+    fs::read_to_string(path).map_err(|error| format!("{}: {error}", path.display()))
+}
+
+pub(crate) fn write(path: &Path, text: impl AsRef<[u8]>) -> Result<(), String> {
+    if let Some(folder) = path.parent() {
+        fs::create_dir_all(folder).map_err(|error| format!("{}: {error}", folder.display()))?;
+    }
+    fs::write(path, text).map_err(|error| format!("{}: {error}", path.display()))
+}
+
+/// An empty folder at `path`, whatever was there.
+pub(crate) fn emptied(path: &Path) -> Result<(), String> {
+    if path.exists() {
+        fs::remove_dir_all(path).map_err(|error| format!("{}: {error}", path.display()))?;
+    }
+    fs::create_dir_all(path).map_err(|error| format!("{}: {error}", path.display()))
+}
+
+/// Every entry of `folder`, by name.
+pub(crate) fn entries(folder: &Path) -> Vec<PathBuf> {
+    let found = fs::read_dir(folder).into_iter().flatten().flatten();
+    let mut all = found.map(|entry| entry.path()).collect::<Vec<_>>();
+    all.sort();
+    all
+}
+
+/// The size of a file, in thousands of bytes.
+pub(crate) fn size(path: &Path) -> Result<String, String> {
+    let data = fs::metadata(path).map_err(|error| format!("{}: {error}", path.display()))?;
+    Ok(thousands(data.len()))
+}
+
+/// `bytes` as people read them.
+pub(crate) fn thousands(bytes: u64) -> String {
+    format!("{}.{} kB", bytes / 1000, bytes % 1000 / 100)
 }

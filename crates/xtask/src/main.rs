@@ -1,15 +1,22 @@
-//! Builds and checks of the workspace: `cargo xtask test`, `cargo xtask schema`.
+//! Builds and checks of the workspace: `cargo xtask test` is all of them.
 
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 
+mod chain;
 mod command;
+mod counts;
+mod javascript;
 mod judged;
+mod machine;
 mod no_std;
+mod python;
 mod report;
 mod schema;
+mod surface;
 mod test;
+mod wasm_target;
 
 /// Builds and checks of the workspace.
 #[derive(Debug, Parser)]
@@ -29,6 +36,12 @@ enum Task {
     },
     /// Writes the JSON Schemas of inputs and plans from their types into `crates/sugaring/schema`.
     Schema,
+    /// Writes what follows from the table of public functions: stubs, types, tables of the book, vectors.
+    Surface,
+    /// Builds the wheel, installs it and runs its tests: the inner loop of `bindings/python`.
+    Python,
+    /// Builds the npm package and runs its tests: the inner loop of `bindings/wasm`.
+    Javascript,
 }
 
 fn main() -> ExitCode {
@@ -36,6 +49,9 @@ fn main() -> ExitCode {
         Task::Test { quick: true } => test::quick(),
         Task::Test { quick: false } => test::everything(),
         Task::Schema => schema::write(),
+        Task::Surface => surface::write(),
+        Task::Python => test::face(python::inner_loop),
+        Task::Javascript => test::face(javascript::inner_loop),
     };
     if well { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }

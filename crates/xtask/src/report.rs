@@ -6,12 +6,13 @@ use std::{
     time::Instant,
 };
 
-use crate::judged::Judged;
+use crate::{counts::Counts, judged::Judged};
 
 /// The steps that ran.
 #[derive(Debug, Default)]
 pub(crate) struct Report {
     steps: Vec<Step>,
+    figures: Vec<(String, String)>,
     judged: Judged,
 }
 
@@ -19,8 +20,7 @@ pub(crate) struct Report {
 struct Step {
     name: String,
     seconds: f64,
-    passed: usize,
-    failed: usize,
+    counts: Counts,
 }
 
 /// What a step's output is searched for.
@@ -30,70 +30,98 @@ enum Counting {
     Exit,
 }
 
+const ONE_PASSED: Counts = Counts {
+    passed: 1,
+    failed: 0,
+    skipped: 0,
+};
+const ONE_FAILED: Counts = Counts {
+    passed: 0,
+    failed: 1,
+    skipped: 0,
+};
+
 impl Report {
-    /// A step that passes or fails as a whole.
-    pub(crate) fn check(&mut self, name: &str, command: &mut Command) {
-        self.run(name, command, Counting::Exit);
+    /// A step that passes or fails as a whole; whether it passed.
+    pub(crate) fn check(&mut self, name: &str, command: &mut Command) -> bool {
+        self.run(name, command, Counting::Exit)
     }
 
     /// A run of test programs, whose results are counted.
-    pub(crate) fn tests(&mut self, name: &str, command: &mut Command) {
-        self.run(name, command, Counting::Tests);
+    pub(crate) fn tests(&mut self, name: &str, command: &mut Command) -> bool {
+        self.run(name, command, Counting::Tests)
+    }
+
+    /// A step of our own; an error says why it failed.
+    pub(crate) fn work(&mut self, name: &str, work: impl FnOnce() -> Result<(), String>) -> bool {
+        println!("\n== {name}");
+        let start = Instant::now();
+        let outcome = work();
+        if let Err(reason) = &outcome {
+            println!("{reason}");
+        }
+        let well = outcome.is_ok();
+        self.close_step(name, start, if well { ONE_PASSED } else { ONE_FAILED });
+        well
     }
 
     /// A step that could not be started.
     pub(crate) fn fail(&mut self, name: &str, reason: &str) {
         println!("\n== {name}\n{reason}");
-        self.steps.push(Step {
-            name: name.to_owned(),
-            seconds: 0.0,
-            passed: 0,
-            failed: 1,
-        });
+        self.close_step(name, Instant::now(), ONE_FAILED);
     }
 
-    fn run(&mut self, name: &str, command: &mut Command, counting: Counting) {
+    /// A figure that is printed with the sums, such as a size.
+    pub(crate) fn figure(&mut self, label: &str, figure: String) {
+        println!("{label}: {figure}");
+        self.figures.push((label.to_owned(), figure));
+    }
+
+    fn run(&mut self, name: &str, command: &mut Command, counting: Counting) -> bool {
         println!("\n== {name}");
         let start = Instant::now();
-        let (passed, failed) = match self.stream(command) {
+        let counts = match self.stream(command) {
             // Test programs that do not compile or break off count as one failure.
-            Ok(Seen {
-                well: false,
-                failed: 0,
-                passed,
-            }) => (passed, 1),
-            Ok(Seen { well: true, .. }) if counting == Counting::Exit => (1, 0),
-            Ok(Seen { passed, failed, .. }) => (passed, failed),
+            Ok((false, counts)) if counts.failed == 0 => Counts { failed: 1, ..counts },
+            Ok((true, _)) if counting == Counting::Exit => ONE_PASSED,
+            // A run of tests without a test is a test program that was not found.
+            Ok((true, counts)) if counts == Counts::default() => ONE_FAILED,
+            Ok((_, counts)) => counts,
             Err(error) => {
-                println!("cannot start: {error}");
-                (0, 1)
+                println!("cannot start {}: {error}", command.get_program().display());
+                ONE_FAILED
             }
         };
+        self.close_step(name, start, counts);
+        counts.failed == 0
+    }
+
+    fn close_step(&mut self, name: &str, start: Instant, counts: Counts) {
         self.steps.push(Step {
             name: name.to_owned(),
             seconds: start.elapsed().as_secs_f64(),
-            passed,
-            failed,
+            counts,
         });
     }
 
-    fn stream(&mut self, command: &mut Command) -> std::io::Result<Seen> {
+    /// Whether the program ended well, and what it counted.
+    fn stream(&mut self, command: &mut Command) -> std::io::Result<(bool, Counts)> {
         let mut child = command.stdout(Stdio::piped()).spawn()?;
-        let (mut passed, mut failed) = (0, 0);
+        let mut counts = Counts::default();
         let mut quiet = false;
         if let Some(stdout) = child.stdout.take() {
-            for line in BufReader::new(stdout).lines() {
+            for line in BufReader::new(stdout).split(b'\n') {
                 let line = line?;
+                let line = String::from_utf8_lossy(&line);
                 // With `--show-output` what passing tests said is repeated: read it, do not show it.
-                match line.as_str() {
+                match line.as_ref() {
                     "successes:" => quiet = true,
                     "failures:" => quiet = false,
                     _ => {}
                 }
-                if let Some((well, ill)) = result(&line) {
+                if let Some(more) = Counts::of(&line) {
                     quiet = false;
-                    passed += well;
-                    failed += ill;
+                    counts.add(more);
                 }
                 self.judged.read(&line);
                 if !quiet {
@@ -101,65 +129,37 @@ impl Report {
                 }
             }
         }
-        Ok(Seen {
-            well: child.wait()?.success(),
-            passed,
-            failed,
-        })
+        Ok((child.wait()?.success(), counts))
     }
 
     /// Prints the sums; true when nothing failed.
     pub(crate) fn close(self) -> bool {
         println!("\n{:<48} {:>8} {:>7} {:>7}", "step", "seconds", "passed", "failed");
-        for step in &self.steps {
+        for Step { name, seconds, counts } in &self.steps {
+            let skipped = match counts.skipped {
+                0 => String::new(),
+                some => format!("   {some} skipped"),
+            };
             println!(
-                "{:<48} {:>8.1} {:>7} {:>7}",
-                step.name, step.seconds, step.passed, step.failed
+                "{name:<48} {seconds:>8.1} {:>7} {:>7}{skipped}",
+                counts.passed, counts.failed
             );
         }
-        let sum = |part: fn(&Step) -> usize| self.steps.iter().map(part).sum::<usize>();
-        let (passed, failed) = (sum(|s| s.passed), sum(|s| s.failed));
+        let mut all = Counts::default();
+        self.steps.iter().for_each(|step| all.add(step.counts));
         println!(
             "{:<48} {:>8.1}",
             "in all",
             self.steps.iter().map(|s| s.seconds).sum::<f64>()
         );
+        if !self.figures.is_empty() {
+            println!();
+        }
+        for (label, figure) in &self.figures {
+            println!("{label:<48} {figure:>15}");
+        }
         self.judged.print();
-        println!("\n{passed} passed, {failed} failed");
-        failed == 0
-    }
-}
-
-struct Seen {
-    well: bool,
-    passed: usize,
-    failed: usize,
-}
-
-/// Passed and failed of `test result: ok. 5 passed; 0 failed; ...`.
-fn result(line: &str) -> Option<(usize, usize)> {
-    let line = line.strip_prefix("test result: ")?;
-    let mut words = line.split_whitespace();
-    let mut before = |unit: &str| {
-        let mut last = "";
-        words.by_ref().find_map(|word| {
-            let found = word.trim_end_matches(';') == unit;
-            let count = last;
-            last = word;
-            found.then(|| count.parse().ok()).flatten()
-        })
-    };
-    Some((before("passed")?, before("failed")?))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn results_are_read() {
-        let line = "test result: FAILED. 5 passed; 2 failed; 0 ignored; 0 measured; 0 filtered out; finished in 0.00s";
-        assert_eq!(result(line), Some((5, 2)));
-        assert_eq!(result("test a ... ok"), None);
+        println!("\n{} passed, {} failed", all.passed, all.failed);
+        all.failed == 0
     }
 }
