@@ -42,9 +42,7 @@ fn pytest(line: &str) -> Option<Counts> {
     let count = |unit: &str| labelled(figures.split(','), unit);
     let errors = count("errors").or_else(|| count("error"));
     let (passed, failed) = (count("passed"), count("failed"));
-    if passed.or(failed).or(errors).is_none() {
-        return None;
-    }
+    passed.or(failed).or(errors)?;
     let sum = |parts: &[Option<usize>]| parts.iter().flatten().sum();
     Some(Counts {
         passed: sum(&[passed]),
@@ -77,29 +75,29 @@ fn labelled<'a>(mut parts: impl Iterator<Item = &'a str>, unit: &str) -> Option<
 mod tests {
     use super::*;
 
-    fn counts(passed: usize, failed: usize, skipped: usize) -> Option<Counts> {
-        Some(Counts {
-            passed,
-            failed,
-            skipped,
-        })
+    fn counts(line: &str) -> Option<(usize, usize, usize)> {
+        Counts::of(line).map(figures)
+    }
+
+    fn figures(counts: Counts) -> (usize, usize, usize) {
+        (counts.passed, counts.failed, counts.skipped)
     }
 
     #[test]
     fn rust_is_read() {
         let line = "test result: FAILED. 5 passed; 2 failed; 1 ignored; 0 measured; 0 filtered out; finished in 0.00s";
-        assert_eq!(Counts::of(line), counts(5, 2, 1));
-        assert_eq!(Counts::of("test a ... ok"), None);
+        assert_eq!(counts(line), Some((5, 2, 1)));
+        assert_eq!(counts("test a ... ok"), None);
     }
 
     #[test]
     fn pytest_is_read() {
-        assert_eq!(Counts::of("12 passed in 0.41s"), counts(12, 0, 0));
+        assert_eq!(counts("12 passed in 0.41s"), Some((12, 0, 0)));
         let bars = "===== 1 failed, 12 passed, 2 skipped, 1 error in 63.20s (0:01:03) =====";
-        assert_eq!(Counts::of(bars), counts(12, 2, 2));
-        assert_eq!(Counts::of("1 error in 0.10s"), counts(0, 1, 0));
-        assert_eq!(Counts::of("no tests ran in 0.01s"), None);
-        assert_eq!(Counts::of("Success: no issues found in 3 source files"), None);
+        assert_eq!(counts(bars), Some((12, 2, 2)));
+        assert_eq!(counts("1 error in 0.10s"), Some((0, 1, 0)));
+        assert_eq!(counts("no tests ran in 0.01s"), None);
+        assert_eq!(counts("Success: no issues found in 3 source files"), None);
     }
 
     #[test]
@@ -117,6 +115,6 @@ mod tests {
             .iter()
             .filter_map(|line| Counts::of(line))
             .for_each(|c| all.add(c));
-        assert_eq!(Some(all), counts(12, 2, 0));
+        assert_eq!(figures(all), (12, 2, 0));
     }
 }

@@ -88,7 +88,7 @@ impl Report {
             Ok((true, counts)) if counts == Counts::default() => ONE_FAILED,
             Ok((_, counts)) => counts,
             Err(error) => {
-                println!("cannot start {}: {error}", command.get_program().display());
+                println!("cannot start {}: {error}", command.get_program().to_string_lossy());
                 ONE_FAILED
             }
         };

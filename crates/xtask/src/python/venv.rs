@@ -34,7 +34,7 @@ pub(crate) fn make() -> Prepared<()> {
         return Ok(());
     }
     let python = interpreter()?;
-    if said(&mut program(python, "-c").arg("import ensurepip, venv")).is_none() {
+    if said(program(python, "-c").arg("import ensurepip, venv")).is_none() {
         machine::install("python3-venv", "Python cannot make virtual environments")?;
     }
     if folder().exists() {
@@ -58,7 +58,7 @@ pub(crate) fn fill() -> Prepared<()> {
 fn interpreter() -> Prepared<&'static str> {
     let new_enough = |name: &&str| {
         let asked = "import sys; sys.exit(sys.version_info < (3, 11))";
-        said(&mut program(name, "-c").arg(asked)).is_some()
+        said(program(name, "-c").arg(asked)).is_some()
     };
     let found = NAMES.iter().copied().find(new_enough);
     found.ok_or_else(|| String::from("Python 3.11 or later is not installed: as root, apt-get install python3"))
