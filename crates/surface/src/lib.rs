@@ -3,11 +3,13 @@
 //! Each module makes the texts of its files from `sugaring::catalogue`; the program writes them, and a test
 //! finds a file that is not as it would be written.
 
+mod check;
 mod file;
 mod javascript;
 mod python;
 mod vectors;
 
+pub use check::differences;
 pub use file::File;
 
 /// Every generated file.
