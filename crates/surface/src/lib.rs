@@ -3,6 +3,7 @@
 //! Each module makes the texts of its files from `sugaring::catalogue`; the program writes them, and a test
 //! finds a file that is not as it would be written.
 
+mod book;
 mod check;
 mod file;
 mod javascript;
@@ -14,7 +15,7 @@ pub use file::File;
 
 /// Every generated file.
 pub fn files() -> Vec<File> {
-    [python::files(), javascript::files(), vectors::files()].concat()
+    [book::files(), python::files(), javascript::files(), vectors::files()].concat()
 }
 
 #[cfg(test)]

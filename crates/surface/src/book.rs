@@ -1,0 +1,91 @@
+//! The book's table of the functions: what each covers, how well it holds, where it comes from.
+
+use sugaring::{
+    Range,
+    catalogue::{self, Function, Kind},
+    units::Unit,
+};
+
+use crate::File;
+
+const HEAD: &str = "<!-- Written by `cargo xtask surface`. -->
+# Which functions are there, and what do they cover?
+
+Each takes its arguments in this order, in any unit of their kind, and refuses what lies outside these limits; a value at a limit counts as inside. Where limits depend on one another, as the densities that a temperature allows, the error says them. °Brix, ratios and plain numbers are bare numbers; a station pressure is a `StationPressure`. Names are those of Rust and Python; in JavaScript they are written in camelCase. The calls: [How do I call it from my language?](languages.md).
+";
+
+pub(crate) fn files() -> Vec<File> {
+    let mut text = String::from(HEAD);
+    let mut module = "";
+    for function in catalogue::functions() {
+        if function.module != module {
+            module = function.module;
+            text += &format!(
+                "\n## {module}\n\n| function | arguments | result | accuracy | source |\n| --- | --- | --- | --- | --- |\n"
+            );
+        }
+        text += &row(function);
+    }
+    vec![File::new("book/src/functions.md", text)]
+}
+
+fn row(function: &Function) -> String {
+    let arguments = function.arguments.iter().zip(function.relation.inputs);
+    let arguments: Vec<_> = arguments
+        .map(|(argument, range)| {
+            let kind = match argument.kind {
+                Kind::Station => "station pressure, ",
+                _ => "",
+            };
+            format!("`{}`: {kind}{}", argument.name, limits(range))
+        })
+        .collect();
+    let cells = [
+        format!("`{}`: {}", function.name, function.summary),
+        arguments.join("<br>"),
+        result(function),
+        function.relation.accuracy.to_owned(),
+        function.relation.source.to_string(),
+    ];
+    format!("| {} |\n", cells.map(|cell| in_cell(&cell)).join(" | "))
+}
+
+fn limits(range: &Range) -> String {
+    with_symbol(&format!("{} to {}", number(range.low), number(range.high)), range.unit)
+}
+
+/// The digits that read back, with a power of ten where there would be many of them.
+fn number(x: f64) -> String {
+    let size = x.abs();
+    if x == 0.0 || (1e-6..1e9).contains(&size) {
+        x.to_string()
+    } else {
+        format!("{x:e}")
+    }
+}
+
+fn result(function: &Function) -> String {
+    let unit = function.relation.output;
+    let kind = function.result.name().replace('_', " ");
+    match (function.result.is_plain(), unit.symbol) {
+        (true, "") => String::from("number"),
+        (_, symbol) => format!("{kind}, {symbol}"),
+    }
+}
+
+fn with_symbol(numbers: &str, unit: &Unit) -> String {
+    let minus = numbers.replace('-', "−");
+    if unit.symbol.is_empty() {
+        minus
+    } else {
+        format!("{minus} {}", unit.symbol)
+    }
+}
+
+/// A text that ends no cell and no line.
+fn in_cell(text: &str) -> String {
+    text.split_whitespace()
+        .collect::<Vec<_>>()
+        .join(" ")
+        .replace('|', "\\|")
+}
