@@ -38,7 +38,7 @@ pub fn boiling_temperature(brix: f64, pascal: f64) -> f64 {
 }
 
 /// Pa at which water of `kelvin` boils: IAPWS R7-97, equation 30.
-fn saturation_pressure(kelvin: f64) -> f64 {
+pub fn saturation_pressure(kelvin: f64) -> f64 {
     let theta = kelvin - 0.23855557567849 / (kelvin - 650.17534844798);
     let a = (theta + 1167.0521452767) * theta - 724213.16703206;
     let b = (-17.073846940092 * theta + 12020.82470247) * theta - 3232555.0322333;
