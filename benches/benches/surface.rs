@@ -48,10 +48,10 @@ fn time(criterion: &mut Criterion, row: &Function, columns: &[Vec<f64>], toleran
     let mut out = vec![0.0; COUNT];
     let mut group = group(criterion, &format!("surface/{}_{}", row.module, row.name), COUNT);
     group.bench_function("value", |b| {
-        b.iter(|| values(row, black_box(columns), black_box(&mut out)))
+        b.iter(|| values(row, black_box(columns), black_box(&mut out)));
     });
     group.bench_function("block", |b| {
-        b.iter(|| blocks(row, black_box(columns), black_box(&mut out)))
+        b.iter(|| blocks(row, black_box(columns), black_box(&mut out)));
     });
     group.bench_function("peer", |b| {
         b.iter(|| {

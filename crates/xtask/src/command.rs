@@ -78,13 +78,12 @@ pub(crate) fn entries(folder: &Path) -> Vec<PathBuf> {
     all
 }
 
-/// The size of a file, in thousands of bytes.
+/// The size of a file as people read it.
 pub(crate) fn size(path: &Path) -> Result<String, String> {
     let data = fs::metadata(path).map_err(|error| format!("{}: {error}", path.display()))?;
-    Ok(thousands(data.len()))
+    Ok(kilobytes(data.len()))
 }
 
-/// `bytes` as people read them.
-pub(crate) fn thousands(bytes: u64) -> String {
+pub(crate) fn kilobytes(bytes: u64) -> String {
     format!("{}.{} kB", bytes / 1000, bytes % 1000 / 100)
 }

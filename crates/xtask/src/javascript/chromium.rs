@@ -9,7 +9,7 @@ use crate::{
 };
 
 /// Debian's, or what `CHROMIUM` names.
-fn path() -> Option<PathBuf> {
+pub(crate) fn path() -> Option<PathBuf> {
     let named = env::var_os("CHROMIUM").map(PathBuf::from);
     let usual = [
         "/usr/bin/chromium",

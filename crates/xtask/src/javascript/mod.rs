@@ -4,4 +4,5 @@ pub(crate) use steps::{all, inner_loop};
 
 mod chromium;
 mod node;
+mod package;
 mod steps;

@@ -1,4 +1,7 @@
-use std::{path::PathBuf, process::Command};
+use std::{
+    path::{Path, PathBuf},
+    process::Command,
+};
 
 use super::{
     sdist,
@@ -21,7 +24,7 @@ pub(crate) fn all(report: &mut Report) {
     chain.check("stubs against the module", || Ok(stubs()));
     chain.work("source distribution", || sdist::make(MANIFEST));
     chain.check("source distribution builds --locked, offline", sdist::check);
-    chain.figure("wheel", wheel().and_then(|path| size(&path)));
+    chain.figure("wheel", wheel(&wheels()).and_then(|path| size(&path)));
     chain.figure("source distribution", sdist::archive().and_then(|path| size(&path)));
 }
 
@@ -34,26 +37,46 @@ fn built(report: &mut Report) -> Chain<'_> {
     let mut chain = Chain::new(report, "python");
     chain.need_work("environment", venv::make);
     chain.need_work("requirements", venv::fill);
-    chain.need_work("folder of wheels", || emptied(&wheels()));
-    chain.need("wheel", || {
-        let mut build = tool("maturin", "build --release --locked --manifest-path");
-        build.arg(MANIFEST).arg("--out").arg(wheels());
-        build.env("CARGO_TARGET_DIR", target());
+    chain.need("wheel with a fault", || {
+        emptied(&with_fault())?;
+        let mut build = build(&with_fault());
+        build.args(["--features", "fault"]);
         Ok(build)
     });
-    chain.need("wheel installed", || {
-        let mut install = tool("python", "-m pip install --quiet --disable-pip-version-check");
-        install
-            .args(["--force-reinstall", "--no-deps", "--no-index"])
-            .arg(wheel()?);
+    chain.need("wheel with a fault, apart", || {
+        let mut install = install(&wheel(&with_fault())?);
+        install.arg("--target").arg(with_fault().join("installed"));
         Ok(install)
     });
+    chain.need("wheel", || {
+        emptied(&wheels())?;
+        Ok(build(&wheels()))
+    });
+    chain.need("wheel installed", || Ok(install(&wheel(&wheels())?)));
     chain
 }
 
+fn build(folder: &Path) -> Command {
+    let mut build = tool("maturin", "build --release --locked --manifest-path");
+    build.arg(MANIFEST).arg("--out").arg(folder);
+    build.env("CARGO_TARGET_DIR", target());
+    build
+}
+
+fn install(wheel: &Path) -> Command {
+    let mut install = tool("python", "-m pip install --quiet --disable-pip-version-check");
+    install
+        .args(["--force-reinstall", "--no-deps", "--no-index"])
+        .arg(wheel);
+    install
+}
+
+/// `SUGARING_WITH_FAULT` is a folder for `PYTHONPATH`: there the core panics on demand.
 fn tests(chain: &mut Chain<'_>) {
     chain.tests("tests", || {
-        Ok(tool("python", "-m pytest tests/python -q -ra -p no:cacheprovider"))
+        let mut test = tool("python", "-m pytest tests/python -q -ra -p no:cacheprovider");
+        test.env("SUGARING_WITH_FAULT", with_fault().join("installed"));
+        Ok(test)
     });
 }
 
@@ -78,8 +101,12 @@ fn wheels() -> PathBuf {
     target().join("wheels")
 }
 
-fn wheel() -> Prepared<PathBuf> {
-    let mut all = entries(&wheels()).into_iter();
+fn with_fault() -> PathBuf {
+    target().join("wheels_with_fault")
+}
+
+fn wheel(folder: &Path) -> Prepared<PathBuf> {
+    let mut all = entries(folder).into_iter();
     let found = all.find(|path| path.extension().is_some_and(|ending| ending == "whl"));
     found.ok_or_else(|| String::from("maturin made no wheel"))
 }
