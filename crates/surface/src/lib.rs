@@ -8,6 +8,7 @@ mod check;
 mod file;
 mod javascript;
 mod python;
+mod shapes;
 mod vectors;
 
 pub use check::differences;

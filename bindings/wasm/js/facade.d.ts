@@ -1,0 +1,15 @@
+export { SugaringError } from "./error.js";
+export type { ErrorFields, ErrorKind } from "./error.js";
+export { Quantity } from "./quantity.js";
+export type { Column, Data, Dimension, Figure, Given, Measured, Plain, PriceGiven, QuantityData, Taken, Word } from "./quantity.js";
+export { StationPressure } from "./station_pressure.js";
+export type { Origin, Station } from "./station_pressure.js";
+export * as air from "./types/air.js";
+export * as catalogue from "./catalogue.js";
+export * as day from "./day.js";
+export * as finish from "./types/finish.js";
+export * as membrane from "./types/membrane.js";
+export * as sucrose from "./types/sucrose.js";
+export * as uncertainty from "./types/uncertainty.js";
+export * as units from "./units.js";
+export * as water from "./types/water.js";

@@ -1,0 +1,34 @@
+import type { Data, Quantity, Taken } from "./quantity.js";
+
+/** How a station pressure was come by. */
+export type Origin = "measured" | "altimeter_setting" | "sea_level" | "altitude" | "boiling_water";
+
+/** The absolute pressure where the pan stands, 50 to 110 kPa, and how it was come by; frozen. */
+export declare class StationPressure {
+  private constructor();
+  /** From a barometer in the sugarhouse that is not adjusted to sea level. */
+  static measured(pressure: Taken<"pressure">): StationPressure;
+  /** From the number that an airport or a home weather station shows. */
+  static fromAltimeterSetting(setting: Taken<"pressure">, altitude: Taken<"length">): StationPressure;
+  /** From the weather map's pressure, reduced to sea level. */
+  static fromSeaLevel(
+    pressure: Taken<"pressure">,
+    altitude: Taken<"length">,
+    options: { air_temperature: Taken<"temperature"> },
+  ): StationPressure;
+  /** From the altitude alone: the standard atmosphere, without the weather. */
+  static fromAltitude(altitude: Taken<"length">): StationPressure;
+  /** From the temperature at which plain water boils, here and now: the best. */
+  static fromBoilingWater(temperature: Taken<"temperature">): StationPressure;
+  /** The same pressure with another standard uncertainty. */
+  static withUncertainty(station: Station, uncertainty: Taken<"pressure">): StationPressure;
+  readonly pressure: Quantity<"pressure">;
+  /** Standard uncertainty. */
+  readonly uncertainty: Quantity<"pressure">;
+  readonly origin: Origin;
+}
+
+/** A station pressure, or what structured cloning left of one. */
+export type Station =
+  | StationPressure
+  | { readonly pressure: Data<"pressure">; readonly uncertainty: Data<"pressure">; readonly origin: Origin };

@@ -1,0 +1,40 @@
+// Written by `cargo xtask surface`.
+
+import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from "../quantity.js";
+import type { Station } from "../station_pressure.js";
+
+/**
+ * Standard uncertainty of an indication that is read to the nearest `step`.
+ *
+ * Source: JCGM 100:2008, F.2.2.1.
+ *
+ * @param step 0 to 1e300
+ * @returns A number; accuracy: exact for readings that fall anywhere within the step
+ * @throws SugaringError
+ */
+export function fromResolution(step: Plain<"ratio">, options?: Options): number;
+export function fromResolution(step: PlainColumn<"ratio">, options?: Options): Float64Array;
+
+/**
+ * Standard uncertainty of a value that lies within ± `half_width`, anywhere alike.
+ *
+ * Source: JCGM 100:2008, 4.3.7, equation 7.
+ *
+ * @param half_width 0 to 1e300
+ * @returns A number; accuracy: exact for a rectangular distribution
+ * @throws SugaringError
+ */
+export function fromLimits(half_width: Plain<"ratio">, options?: Options): number;
+export function fromLimits(half_width: PlainColumn<"ratio">, options?: Options): Float64Array;
+
+/**
+ * How many standard deviations above the mean a normal value lies with `probability` below it.
+ *
+ * Source: Wichura 1988, Algorithm AS 241, Applied Statistics 37, 477-484, routine PPND16.
+ *
+ * @param probability 1e-300 to 0.999999999999999
+ * @returns A number; accuracy: 1 part in 1e15
+ * @throws SugaringError
+ */
+export function normalQuantile(probability: Plain<"ratio">, options?: Options): number;
+export function normalQuantile(probability: PlainColumn<"ratio">, options?: Options): Float64Array;
