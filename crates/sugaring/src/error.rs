@@ -356,7 +356,8 @@ impl Error {
 
     /// Something that is no input of the kind that is needed; `shown` as it was given, texts in quotes.
     #[cold]
-    pub(crate) fn unreadable(argument: impl Into<Cow<'static, str>>, shown: &str) -> Self {
+    #[must_use]
+    pub fn unreadable(argument: impl Into<Cow<'static, str>>, shown: &str) -> Self {
         Self::new(ErrorKind::Unreadable, argument, format!(" = {shown} cannot be read"))
     }
 
@@ -369,7 +370,8 @@ impl Error {
 
     /// `argument = shown does not fit other`, where `other` reads `altitude = 410 m`.
     #[cold]
-    pub(crate) fn inconsistent(argument: impl Into<Cow<'static, str>>, shown: &str, other: &str) -> Self {
+    #[must_use]
+    pub fn inconsistent(argument: impl Into<Cow<'static, str>>, shown: &str, other: &str) -> Self {
         Self::new(
             ErrorKind::Inconsistent,
             argument,

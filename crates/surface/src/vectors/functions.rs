@@ -4,7 +4,7 @@ use sugaring::{
     Range,
     air::StationPressure,
     catalogue::{self, Function, Kind},
-    units::pa,
+    units::{Unit, pa},
 };
 
 use super::json::bits;
@@ -59,6 +59,14 @@ fn points(function: &Function) -> Vec<Vec<f64>> {
         points.extend(beside(range).into_iter().map(|x| with(ranges, index, x)));
     }
     points.extend(spread_points(function));
+    // A quantity is made by its SI word, which gives a zero no sign.
+    for (index, argument) in function.arguments.iter().enumerate() {
+        let dimension = argument.kind.dimension();
+        if !dimension.is_plain() {
+            let column = points.iter_mut().filter_map(|point| point.get_mut(index));
+            column.for_each(|x| *x = Unit::base(dimension).to_si(*x));
+        }
+    }
     let is_made = |point: &Vec<f64>| {
         let mut pairs = function.arguments.iter().zip(point);
         pairs.all(|(argument, &x)| argument.kind != Kind::Station || StationPressure::measured(pa(x)).is_ok())

@@ -69,6 +69,11 @@ impl Package {
         Ok(glue)
     }
 
+    /// Whether size counts.
+    pub(crate) fn is_published(self) -> bool {
+        self.features.is_empty()
+    }
+
     pub(crate) fn shrink(self) -> Command {
         let module = self.built().join("sugaring.wasm");
         let mut shrink = node::tool("wasm-opt", SHRINK);
@@ -80,10 +85,10 @@ impl Package {
     pub(crate) fn assemble(self) -> Prepared<()> {
         let (folder, bindings) = (self.folder(), top().join("bindings/wasm"));
         emptied(&folder)?;
-        for from in [bindings.join("js"), bindings.join("types"), self.built()] {
+        for from in [bindings.join("js"), self.built()] {
             copy_all(&from, &folder)?;
         }
-        copy_all(&top().join("crates/sugaring/schema"), &folder.join("schema"))?;
+        schemas(&folder.join("schema"))?;
         for licence in ["LICENSE-APACHE", "LICENSE-MIT"] {
             copy(&top().join(licence), &folder.join(licence))?;
         }
@@ -100,8 +105,10 @@ impl Package {
     }
 
     pub(crate) fn pack(self) -> Command {
-        let mut pack = node::npm("pack --silent --pack-destination");
-        pack.arg(target().join("npm")).current_dir(self.folder());
+        let mut pack = node::npm("pack --silent");
+        pack.arg("--pack-destination")
+            .arg(target().join("npm"))
+            .current_dir(self.folder());
         pack
     }
 
@@ -130,7 +137,8 @@ pub(crate) fn project() -> Prepared<()> {
             .arg(PUBLISHED.tarball())
             .current_dir(&project),
     )?;
-    let line = "import init, { numbers } from \"sugaring\"; await init(); console.log(`numbers ${numbers}`);";
+    let line =
+        "import init, { catalogue } from \"sugaring\"; await init(); console.log(`numbers ${catalogue.numbers()}`);";
     done(
         program("node", "--input-type=module --eval")
             .arg(line)
@@ -183,6 +191,17 @@ fn base64(bytes: &[u8]) -> String {
         }
     }
     text
+}
+
+/// The schemas as they are, and as modules for those that import them.
+fn schemas(to: &Path) -> Prepared<()> {
+    let from = top().join("crates/sugaring/schema");
+    copy_all(&from, to)?;
+    for path in entries(&from) {
+        let place = to.join(path.file_name().unwrap_or_default()).with_extension("js");
+        write(&place, format!("export default {};\n", read(&path)?.trim_end()))?;
+    }
+    Ok(())
 }
 
 fn copy_all(from: &Path, to: &Path) -> Prepared<()> {

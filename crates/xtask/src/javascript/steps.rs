@@ -47,7 +47,9 @@ fn built(report: &mut Report) -> Chain<'_> {
 fn package(chain: &mut Chain<'_>, name: &str, package: Package) {
     chain.need(&format!("{name}: module"), || package.module());
     chain.need(&format!("{name}: glue"), || package.glue());
-    chain.need(&format!("{name}: wasm-opt"), || Ok(package.shrink()));
+    if package.is_published() {
+        chain.need(&format!("{name}: wasm-opt"), || Ok(package.shrink()));
+    }
     chain.need_work(&format!("{name}: put together"), || package.assemble());
 }
 

@@ -1,0 +1,68 @@
+// The lists from which forms, tables and documentation are made.
+
+import { FUNCTIONS, KINDS, NUMBERS, SCHEMAS, SPELLINGS } from "./catalogue_data.js";
+import { camelCase } from "./functions.js";
+import { units as rows } from "./quantity.js";
+import { refused } from "./runtime.js";
+
+// The functions of numbers, with what each covers.
+export function functions() {
+  return FUNCTIONS.map(([module, name, summary, inputs, result, unit, source, accuracy]) =>
+    frozen({
+      module,
+      name,
+      jsName: camelCase(name),
+      summary,
+      arguments: inputs.map(([name, kind, unit, low, high]) => ({ name, kind, unit, low, high })),
+      result,
+      unit,
+      source,
+      accuracy,
+    }),
+  );
+}
+
+// What each of the functions covers: the limits of its inputs, its source and accuracy.
+export function relations() {
+  return FUNCTIONS.map(([module, name, , inputs, , output, source, accuracy]) =>
+    frozen({
+      name: `${module}::${name}`,
+      inputs: inputs.map(([argument, , unit, low, high]) => ({ argument, unit, low, high })),
+      output,
+      source,
+      accuracy,
+    }),
+  );
+}
+
+// Every unit.
+export function units() {
+  return rows.map(({ word, symbol, dimension, zero, times, over, offset }, index) => {
+    const [aliases, definition] = SPELLINGS[index];
+    return frozen({ word, symbol, dimension, aliases: [...aliases], definition, numbers: [zero, times, over, offset] });
+  });
+}
+
+// Every kind of error.
+export function errorKinds() {
+  return [...KINDS];
+}
+
+// The version of the results: the same inputs give the same bits under the same version.
+export function numbers() {
+  return NUMBERS;
+}
+
+// The JSON Schema of "day_inputs" or "day_plan"; fetched when it is asked for.
+export async function schema(name) {
+  const load = Object.hasOwn(SCHEMAS, name) ? SCHEMAS[name] : undefined;
+  if (load === undefined) throw refused("unknown_name", "schema", String(name), Object.keys(SCHEMAS).join(" "));
+  return (await load()).default;
+}
+
+function frozen(data) {
+  for (const value of Object.values(data)) {
+    if (typeof value === "object" && value !== null) frozen(value);
+  }
+  return Object.freeze(data);
+}

@@ -1,0 +1,18 @@
+// What the package offers, whichever way its module comes.
+
+import { SugaringError } from "./error.js";
+import { functions } from "./functions.js";
+import { StationPressure } from "./station_pressure.js";
+
+export { SugaringError, StationPressure };
+export { Quantity } from "./quantity.js";
+export * as catalogue from "./catalogue.js";
+export * as day from "./day.js";
+export * as units from "./units.js";
+
+export const air = Object.freeze({ ...functions("air"), StationPressure });
+export const finish = functions("finish");
+export const membrane = functions("membrane");
+export const sucrose = functions("sucrose");
+export const uncertainty = functions("uncertainty");
+export const water = functions("water");

@@ -1,0 +1,127 @@
+// Station pressures: frozen data that says how it was come by.
+
+import { encoded } from "./data.js";
+import { isOurs, result, unitNamed } from "./quantity.js";
+import { picking } from "./options.js";
+import { Argument } from "./reading.js";
+import { guarded, refusal, refused } from "./runtime.js";
+import { DIMENSIONS } from "./surface.js";
+
+const BRAND = Symbol.for("sugaring.station_pressure");
+const OWN = Symbol("made here");
+
+const argument = (name, dimension) => new Argument(name, DIMENSIONS.find(([known]) => known === dimension));
+const PRESSURE = argument("pressure", "pressure");
+const SETTING = argument("setting", "pressure");
+const ALTITUDE = argument("altitude", "length");
+const AIR_TEMPERATURE = argument("air_temperature", "temperature");
+const TEMPERATURE = argument("temperature", "temperature");
+const UNCERTAINTY = argument("uncertainty", "pressure");
+
+let pascalOf, isStation;
+
+export class StationPressure {
+  #pascal;
+
+  constructor(key, pascal, uncertainty, origin) {
+    if (key !== OWN) throw new TypeError("a station pressure is made by StationPressure.measured and its sisters");
+    const kpa = unitNamed("kpa");
+    this.#pascal = pascal;
+    this.pressure = result(pascal, kpa);
+    this.uncertainty = result(uncertainty, kpa);
+    this.origin = origin;
+    Object.freeze(this);
+  }
+
+  static measured(pressure) {
+    return made("measured", PRESSURE.single(pressure));
+  }
+
+  static fromAltimeterSetting(setting, altitude) {
+    return made("altimeter_setting", SETTING.single(setting), ALTITUDE.single(altitude));
+  }
+
+  static fromSeaLevel(pressure, altitude, options) {
+    const { air_temperature } = picking(options, ["air_temperature"]);
+    return made("sea_level", PRESSURE.single(pressure), ALTITUDE.single(altitude), AIR_TEMPERATURE.single(air_temperature));
+  }
+
+  static fromAltitude(altitude) {
+    return made("altitude", ALTITUDE.single(altitude));
+  }
+
+  static fromBoilingWater(temperature) {
+    return made("boiling_water", TEMPERATURE.single(temperature));
+  }
+
+  static withUncertainty(station, uncertainty) {
+    const known = stationFrom("station", station);
+    return new StationPressure(OWN, pascalOf(known), UNCERTAINTY.single(uncertainty), known.origin);
+  }
+
+  // For another copy of this package: the very bits of the pressure.
+  get [BRAND]() {
+    return this.#pascal;
+  }
+
+  static {
+    pascalOf = (station) => station.#pascal;
+    isStation = (value) => typeof value === "object" && value !== null && #pascal in value;
+  }
+}
+
+Object.freeze(StationPressure);
+
+// An argument that takes a station pressure.
+export class StationArgument {
+  constructor(name) {
+    this.name = name;
+  }
+
+  quick(value) {
+    return isStation(value) ? pascalOf(value) : undefined;
+  }
+
+  read(value) {
+    if (value === undefined) throw refused("missing", this.name);
+    return { si: pascalOf(stationFrom(this.name, value)) };
+  }
+}
+
+function made(origin, a, b = 0, c = 0) {
+  const station = guarded((core) => core.station(origin, a, b, c));
+  if (station === undefined) throw refusal();
+  return new StationPressure(OWN, station[0], station[1], origin);
+}
+
+// A station pressure, one of another copy of this package, or its plain data; all else is refused.
+function stationFrom(name, value) {
+  if (isStation(value)) return value;
+  const data = plainly(value);
+  if (data === undefined) throw noStation(name, value);
+  const of = (part, dimension) => argument(`${name}.${part}`, dimension).single(data[part]);
+  const pascal = data.pascal ?? of("pressure", "pressure");
+  const origin = data.origin === undefined ? "measured" : String(data.origin);
+  const station = guarded((core) => core.station_again(`${name}.origin`, origin, pascal));
+  if (station === undefined) throw refusal();
+  const uncertainty = data.uncertainty === undefined ? station[1] : of("uncertainty", "pressure");
+  return new StationPressure(OWN, station[0], uncertainty, origin);
+}
+
+function plainly(value) {
+  try {
+    const { pressure, uncertainty, origin, [BRAND]: pascal } = value;
+    return pressure === undefined ? undefined : { pressure, uncertainty, origin, pascal };
+  } catch {
+    // The core is asked what to say of it.
+    return undefined;
+  }
+}
+
+function noStation(name, value) {
+  const pressure = isOurs(value) ? value : undefined;
+  const known = pressure && typeof pressure.value === "number";
+  const json = encoded(known ? { value: pressure.value, unit: unitNamed(pressure.unit).word } : value, name);
+  guarded((core) => core.no_station(name, json));
+  return refusal();
+}

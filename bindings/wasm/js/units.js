@@ -1,0 +1,61 @@
+// The unit words, and what makes quantities of texts and data.
+
+import { encoded } from "./data.js";
+import { heldOf, isOurs, noNumber, numberOf, quantityOf, units, wrongDimension } from "./quantity.js";
+import { RANGE, elsewhere } from "./reading.js";
+import { guarded, refusal, refused } from "./runtime.js";
+import { shown } from "./shown.js";
+
+export { isQuantity } from "./quantity.js";
+export * from "./words.js";
+
+// The quantity of a text such as "40 gal".
+export function parse(text) {
+  if (typeof text !== "string") throw refused("unreadable", "text", shown(text), 'a text such as "40 gal" is needed');
+  return told(guarded((core) => core.parse(text)));
+}
+
+// The quantity of plain data: what a worker sent, or a figure of a plan.
+export function quantity(data) {
+  if (isOurs(data)) return data;
+  return elsewhere(data) ?? told(guarded((core) => core.quantity("quantity", encoded(data, "quantity", RANGE))));
+}
+
+function told(read) {
+  if (read === undefined) throw refusal();
+  return quantityOf(read[0], units[read[1]]);
+}
+
+// What a difference of two values measures, where that is something else.
+const DIFFERENCES = { temperature: "temperature_difference", gauge_pressure: "pressure" };
+
+// A value with its standard uncertainty, as a plan takes it.
+export function measured(value, uncertainty) {
+  const [number, unit] = single("value", value);
+  const [steps, stepsUnit] = single("uncertainty", uncertainty);
+  const dimension = DIFFERENCES[unit.dimension] ?? unit.dimension;
+  const plain = unit.plain && stepsUnit.plain;
+  if (stepsUnit.dimension !== dimension && !plain) {
+    throw wrongDimension(uncertainty, units.find((known) => known.dimension === dimension));
+  }
+  const same = unit.times === stepsUnit.times && unit.over === stepsUnit.over;
+  const size = same ? steps : ((steps * stepsUnit.times) / stepsUnit.over / unit.times) * unit.over;
+  return Object.freeze(unit.symbol === "" ? { value: number, uncertainty: size } : { value: number, unit: unit.symbol, uncertainty: size });
+}
+
+// An amount of the user's own currency per a quantity.
+export function price(amount, per) {
+  if (typeof amount !== "number") throw noNumber("amount", amount);
+  const [number, unit] = single("per", per);
+  return Object.freeze({ amount, per: quantityOf(number, unit) });
+}
+
+// The number and unit of a quantity; bare numbers are plain ones.
+function single(argument, value) {
+  const plain = units.find((unit) => unit.symbol === "");
+  if (typeof value === "number") return [value, plain];
+  const given = isOurs(value) ? value : quantity(value);
+  const unit = units.find((known) => known.symbol === given.unit);
+  if (typeof given.value !== "number") throw noNumber(argument, given.value);
+  return [given.value, unit];
+}

@@ -1,0 +1,26 @@
+// Every function and every stored call, equal to the last bit.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
+
+import * as sugaring from "sugaring";
+
+import { judgeCalls, judgeFunctions } from "./judge.mjs";
+
+const stored = (path) => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
+
+test("the functions of numbers have the bits of the core", async () => {
+  await sugaring.default();
+  const report = judgeFunctions(sugaring, stored("tests/conformance/functions.txt"));
+  console.log(`conformance: ${report.vectors} vectors and ${report.lanes} lanes of ${report.functions} functions`);
+  assert.deepEqual(report.misses.slice(0, 20), []);
+  assert.equal(report.functions, sugaring.catalogue.functions().length);
+});
+
+test("units, texts, stations, errors and days answer as the core does", async () => {
+  await sugaring.default();
+  const report = judgeCalls(sugaring, stored("tests/conformance/calls.jsonl"), stored);
+  console.log(`conformance: ${report.calls} calls`);
+  assert.deepEqual(report.misses.slice(0, 20), []);
+});

@@ -1,0 +1,216 @@
+// Holds a build of the package against the stored vectors, in Node and in the browser alike.
+
+const view = new DataView(new ArrayBuffer(8));
+
+export function bits(text) {
+  view.setBigUint64(0, BigInt(`0x${text}`));
+  return view.getFloat64(0);
+}
+
+export function hex(number) {
+  view.setFloat64(0, number);
+  return view.getBigUint64(0).toString(16).padStart(16, "0");
+}
+
+// Bit for bit; every NaN is the same NaN.
+export function same(one, other) {
+  return Number.isNaN(one) ? Number.isNaN(other) : Object.is(one, other);
+}
+
+// `functions.txt`: each line as one call, and the lines of a function as columns.
+export function judgeFunctions(sugaring, text) {
+  const { catalogue, units, air } = sugaring;
+  const rows = new Map(catalogue.functions().map((row) => [`${row.module}.${row.name}`, row]));
+  const base = (dimension) => {
+    const unit = catalogue.units().find((known) => known.dimension === dimension && known.numbers.join() === "0,1,1,0");
+    return units[unit.word];
+  };
+  const plain = new Set(["brix", "ratio", "count"]);
+  const report = { functions: 0, vectors: 0, lanes: 0, misses: [] };
+  const miss = (line, seen) => report.misses.push(`${line}: ${seen}`);
+
+  const byFunction = new Map();
+  for (const line of text.split("\n")) {
+    if (line === "" || line.startsWith("#")) continue;
+    const [name, given, result] = line.split(" ");
+    const entry = { line, given: given.split(",").map(bits), result };
+    byFunction.set(name, [...(byFunction.get(name) ?? []), entry]);
+  }
+  for (const [name, lines] of byFunction) {
+    const row = rows.get(name);
+    if (row === undefined) {
+      miss(name, "is not in the catalogue");
+      continue;
+    }
+    report.functions += 1;
+    const kinds = row.arguments.map(({ kind }) => kind);
+    const call = (values, options) => {
+      const [first, second, ...rest] = values;
+      const keys = Object.fromEntries(rest.map((value, index) => [row.arguments[index + 2].name, value]));
+      const all = { ...keys, ...options };
+      const positional = values.length > 1 ? [first, second] : [first];
+      const found = sugaring[row.module][row.jsName](...positional, ...(Object.keys(all).length ? [all] : []));
+      return plain.has(row.result) ? found : found.to(base(row.result));
+    };
+    const made = (kind, value) => {
+      if (kind === "station_pressure") return air.StationPressure.measured(units.pa(value));
+      return plain.has(kind) ? value : base(kind)(value);
+    };
+
+    for (const { line, given, result } of lines) {
+      report.vectors += 1;
+      try {
+        const found = call(given.map((value, index) => made(kinds[index], value)));
+        if (!same(found, result.startsWith("!") ? undefined : bits(result))) miss(line, hex(found));
+      } catch (error) {
+        const seen = `!${error.kind}:${error.argument}`;
+        if (seen !== result) miss(line, `${seen} ${error.message}`);
+      }
+    }
+
+    // A station pressure is no column: lines of one station go together.
+    const station = kinds.indexOf("station_pressure");
+    const groups = new Map();
+    for (const entry of lines) {
+      const key = station < 0 ? "" : hex(entry.given[station]);
+      groups.set(key, [...(groups.get(key) ?? []), entry]);
+    }
+    for (const group of groups.values()) {
+      const columns = kinds.map((kind, index) => {
+        const column = Float64Array.from(group, ({ given }) => given[index]);
+        return kind === "station_pressure" ? made(kind, column[0]) : made(kind, column);
+      });
+      const found = call(columns, { on_error: "nan" });
+      group.forEach(({ line, result }, lane) => {
+        report.lanes += 1;
+        const wanted = result.startsWith("!") ? NaN : bits(result);
+        if (!same(found[lane], wanted)) miss(line, `lane ${hex(found[lane])}`);
+      });
+    }
+  }
+  return report;
+}
+
+// `calls.jsonl`: everything else. `stored(path)` gives the text of a file from the top folder.
+export function judgeCalls(sugaring, text, stored) {
+  const report = { calls: 0, misses: [] };
+  for (const line of text.split("\n").filter((line) => line !== "")) {
+    const wanted = JSON.parse(line);
+    report.calls += 1;
+    for (const answer of answers(sugaring, wanted, stored)) {
+      const misses = differences(wanted, answer, stored);
+      if (misses.length > 0) report.misses.push(`${wanted.call} ${JSON.stringify(wanted.args).slice(0, 200)}: ${misses.join("; ")}`);
+    }
+  }
+  return report;
+}
+
+function* answers(sugaring, wanted, stored) {
+  if (wanted.call !== "day.plan") {
+    yield attempt(() => asked(sugaring, wanted));
+    return;
+  }
+  const [given] = wanted.args;
+  const json = typeof given === "string" ? given : stored(given.file);
+  yield attempt(() => sugaring.day.plan(json));
+  if (wanted.json !== false) yield attempt(() => sugaring.day.plan(JSON.parse(json)));
+}
+
+function attempt(ask) {
+  try {
+    return { answer: ask() };
+  } catch (error) {
+    return { error };
+  }
+}
+
+function asked(sugaring, { call, args }) {
+  const { units } = sugaring;
+  if (call === "unit") return args.map((word) => units[word]);
+  if (call === "units.parse") return units.parse(args[0]);
+  const values = args.map((argument) => made(sugaring, argument));
+  const [module, name] = call.split(".");
+  const camel = name.replace(/_(\w)/g, (_, letter) => letter.toUpperCase());
+  const named = (keys) => Object.fromEntries(keys.map((key, index) => [key, values[index + 2]]));
+  if (module === "StationPressure") {
+    const rest = values.length > 2 ? [named(["air_temperature"])] : [];
+    const { pressure, uncertainty, origin } = sugaring.air.StationPressure[camel](...values.slice(0, 2), ...rest);
+    return { origin, pressure: pressure.to(units.pa), uncertainty: uncertainty.to(units.pa) };
+  }
+  const row = sugaring.catalogue.functions().find((known) => known.module === module && known.name === name);
+  const keys = row.arguments.slice(2).map((argument) => argument.name);
+  const found = sugaring[module][camel](...values.slice(0, 2), ...(keys.length ? [named(keys)] : []));
+  if (typeof found === "number" || found instanceof Float64Array) return found;
+  const base = sugaring.catalogue.units().find((unit) => unit.dimension === row.result && unit.numbers.join() === "0,1,1,0");
+  return found.to(units[base.word]);
+}
+
+function made({ air, units }, argument) {
+  if (typeof argument === "string") return argument;
+  if (argument.station !== undefined) return air.StationPressure.measured(units.pa(bits(argument.station)));
+  const value = argument.number === undefined ? argument.numbers.map(bits) : bits(argument.number);
+  return argument.unit === undefined ? value : units[argument.unit](value);
+}
+
+function differences(wanted, { answer, error }, stored) {
+  const found = [];
+  const hold = (what, seen, should) => {
+    if (seen !== should) found.push(`${what} is ${seen}, not ${should}`);
+  };
+  if (wanted.error !== undefined) {
+    if (error === undefined) return ["no error"];
+    const { kind, argument, text, value, unit, range, hint, index, count } = wanted.error;
+    hold("kind", error.kind, kind);
+    hold("argument", error.argument, argument);
+    hold("text", error.message, text);
+    hold("value", hex(error.value + 0 === error.value ? error.value : NaN), hex(bits(value)));
+    hold("unit", error.unit, unit);
+    hold("range", error.range?.map(hex).join(), range?.join() ?? undefined);
+    hold("hint", error.hint, hint ?? undefined);
+    hold("index", error.index, index);
+    hold("count", error.count, count);
+    return found;
+  }
+  if (error !== undefined) return [`${error.name} ${error.message}`];
+  switch (wanted.call) {
+    case "unit": {
+      const [word, si] = answer;
+      wanted.given.forEach((text, index) => hold("si", hex(word(bits(text)).to(si)), wanted.si[index]));
+      wanted.from.forEach((text, index) => hold("read", hex(si(bits(text)).to(word)), wanted.read[index]));
+      return found;
+    }
+    case "units.parse":
+      hold("number", hex(answer.value), wanted.number);
+      hold("word", answer.toString().length > 0, true);
+      return found;
+    case "day.plan": {
+      hold("plan", deepSame(JSON.parse(stored(wanted.plan)), answer), "");
+      for (const [system, path] of Object.entries(wanted.pages)) hold(`page ${system}`, answer.page(system), stored(path));
+      return found;
+    }
+    default:
+      if (wanted.pressure !== undefined) {
+        hold("origin", answer.origin, wanted.origin);
+        hold("pressure", hex(answer.pressure), wanted.pressure);
+        hold("uncertainty", hex(answer.uncertainty), wanted.uncertainty);
+      } else if (Array.isArray(wanted.result)) {
+        hold("result", Array.from(answer, hex).join(), wanted.result.join());
+      } else {
+        hold("result", hex(answer), wanted.result);
+      }
+      return found;
+  }
+}
+
+// The path of the first difference of two trees of data, "" where there is none; numbers by their bits.
+export function deepSame(wanted, seen, path = "plan") {
+  if (typeof wanted === "number") return typeof seen === "number" && same(wanted, seen) ? "" : path;
+  if (typeof wanted !== "object" || wanted === null) return wanted === seen ? "" : path;
+  if (typeof seen !== "object" || seen === null) return path;
+  const keys = new Set([...Object.keys(wanted), ...Object.keys(seen)]);
+  for (const key of keys) {
+    const found = deepSame(wanted[key], seen[key], `${path}.${key}`);
+    if (found !== "") return found;
+  }
+  return "";
+}
