@@ -47,7 +47,8 @@ pub fn plan(inputs: &DayInputs) -> Result<DayPlan, Error> {
     plan_watched(inputs, &mut |_| true)
 }
 
-/// [`plan`], watched: `progress` is called with the share done, 0 to 1, about a hundred times; false stops the work.
+/// [`plan`], watched: `progress` is called with the share done, 0 to 1, about a hundred times, and every 200 draws where
+/// there are many; false stops the work.
 ///
 /// # Errors
 /// As [`plan`]; and [`Cancelled`](crate::ErrorKind::Cancelled) when `progress` said so.

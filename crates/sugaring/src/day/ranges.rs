@@ -73,7 +73,8 @@ impl Ranges {
         };
         let mut draws = Draws::new(model.seed);
         let mut values = model.slots.nominal();
-        let tick = (model.samples / 100).max(1);
+        // A hundredth of many draws may take seconds, which is long for somebody who wants to stop.
+        let tick = (model.samples / 100).clamp(1, 200);
         for i in 0..model.samples {
             if i % tick == 0 && !progress(f64::from(i) / f64::from(model.samples)) {
                 return Err(Error::new(ErrorKind::Cancelled, "", "the work was stopped"));

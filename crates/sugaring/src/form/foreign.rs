@@ -85,6 +85,14 @@ impl Error {
         Self::unreadable(String::from(argument), shown).with_hint(format!("{needed} is needed"))
     }
 
+    /// A quantity of another library that is of another dimension than is needed.
+    #[cold]
+    #[must_use]
+    pub fn foreign_dimension(argument: &str, shown: &str, needed: &str) -> Self {
+        let finding = format!(" = {shown} is of another dimension");
+        Self::new(ErrorKind::WrongDimension, String::from(argument), finding).with_hint(format!("{needed} is needed"))
+    }
+
     /// A pressure, or something else, where a station pressure is needed: its kind must be named.
     #[cold]
     #[must_use]

@@ -30,6 +30,34 @@ pub enum Dimension {
 }
 
 impl Dimension {
+    /// Every dimension.
+    pub const ALL: [Self; 24] = [
+        Self::Volume,
+        Self::Mass,
+        Self::Temperature,
+        Self::TemperatureDifference,
+        Self::Pressure,
+        Self::GaugePressure,
+        Self::Length,
+        Self::Area,
+        Self::Time,
+        Self::Flow,
+        Self::MassFlow,
+        Self::Power,
+        Self::Energy,
+        Self::Density,
+        Self::Concentration,
+        Self::EnergyPerMass,
+        Self::SpecificHeat,
+        Self::Viscosity,
+        Self::Conductivity,
+        Self::Permeance,
+        Self::PerKelvin,
+        Self::Ratio,
+        Self::Brix,
+        Self::Count,
+    ];
+
     /// The dimension in words, with its article: "a gauge pressure".
     #[must_use]
     pub const fn article_name(self) -> &'static str {

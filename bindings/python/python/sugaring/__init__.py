@@ -1,0 +1,67 @@
+"""Typed, unit-safe calculations for making maple syrup: sap, membrane, evaporator, finish, bottles.
+
+Examples
+--------
+>>> from sugaring import sucrose
+>>> from sugaring.units import deg_c, kg_per_m3
+>>> print(f"{sucrose.density(66.9, deg_c(20)).to(kg_per_m3):.2f}")
+1328.19
+"""
+
+from __future__ import annotations
+
+import sys
+
+TYPE_CHECKING = False
+
+try:
+    from . import _sugaring
+except ImportError as missing:
+    from ._missing import explained
+
+    raise explained(missing) from missing
+
+from . import errors
+from .errors import SugaringError
+
+for _name in ("water", "air", "sucrose", "membrane", "finish", "uncertainty"):
+    sys.modules[f"{__name__}.{_name}"] = globals()[_name] = getattr(_sugaring, _name)
+del _name
+air.StationPressure = _sugaring.StationPressure  # type: ignore[name-defined] # noqa: F821
+
+from . import units  # noqa: E402
+from ._sugaring import Quantity, Unit  # noqa: E402
+
+if TYPE_CHECKING:
+    from . import air, catalogue, day, finish, membrane, sucrose, uncertainty, water
+
+__version__: str = _sugaring.__version__
+
+__all__ = [
+    "Quantity",
+    "SugaringError",
+    "Unit",
+    "air",
+    "catalogue",
+    "day",
+    "errors",
+    "finish",
+    "membrane",
+    "sucrose",
+    "uncertainty",
+    "units",
+    "water",
+]
+
+
+def __getattr__(name: str) -> object:
+    """`day` and `catalogue` are read when they are first used: importing the package stays quick."""
+    if name in ("day", "catalogue"):
+        from importlib import import_module
+
+        return import_module(f"{__name__}.{name}")
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+
+def __dir__() -> list[str]:
+    return sorted({*globals(), *__all__})

@@ -1,0 +1,129 @@
+//! Stubs of the modules of functions: three overloads a function, for numbers, for columns that stay what they are, and
+//! for lists, which come back as arrays.
+
+use std::collections::BTreeMap;
+
+use sugaring::catalogue::{self, Argument, Function, Kind};
+
+use super::{
+    PACKAGE, WRITTEN, docs,
+    words::{dimension, docstring},
+};
+use crate::{File, file::top};
+
+pub(super) fn files() -> Vec<File> {
+    let mut modules: BTreeMap<&str, Vec<&Function>> = BTreeMap::new();
+    for row in catalogue::functions() {
+        modules.entry(row.module).or_default().push(row);
+    }
+    modules
+        .into_iter()
+        .map(|(module, rows)| File::new(format!("{PACKAGE}/{module}.pyi"), stub(module, &rows)))
+        .collect()
+}
+
+/// What the arguments may be, and what comes back.
+#[derive(Clone, Copy)]
+enum Carrier {
+    Number,
+    Column,
+    List,
+}
+
+impl Carrier {
+    const ALL: [Self; 3] = [Self::Number, Self::Column, Self::List];
+
+    fn argument(self) -> &'static str {
+        match self {
+            Self::Number => "float",
+            Self::Column => "float | Column",
+            Self::List => "float | Sequence[float]",
+        }
+    }
+
+    fn result(self) -> &'static str {
+        match self {
+            Self::Number => "float",
+            Self::Column => "Column",
+            Self::List => "NDArray[np.float64]",
+        }
+    }
+}
+
+fn stub(module: &str, rows: &[&Function]) -> String {
+    let hand = std::fs::read_to_string(top().join(format!("bindings/python/stubs/{module}.pyi"))).unwrap_or_default();
+    let mut text = String::from(WRITTEN);
+    text += "# mypy: disable-error-code=\"overload-overlap\"\n";
+    let more = if hand.is_empty() { "" } else { "final, " };
+    text += &format!("from collections.abc import Sequence\nfrom typing import Literal, {more}overload\n\n");
+    text += "import numpy as np\nfrom numpy.typing import NDArray\n\n";
+    text += "from . import units as _u\nfrom ._sugaring import Column, Quantity\n";
+    let station = rows
+        .iter()
+        .any(|row| row.arguments.iter().any(|a| a.kind == Kind::Station));
+    if station && module != "air" {
+        text += "from .air import StationPressure\n";
+    }
+    let mut names: Vec<&str> = rows.iter().map(|row| row.name).collect();
+    if module == "air" {
+        names.push("StationPressure");
+    }
+    names.sort_unstable();
+    let names: Vec<String> = names.iter().map(|name| format!("\"{name}\"")).collect();
+    text += &format!("\n__all__ = [{}]\n\n{hand}", names.join(", "));
+    for row in rows {
+        for (index, carrier) in Carrier::ALL.into_iter().enumerate() {
+            text += &overload(row, carrier, index == 0);
+        }
+        text.push('\n');
+    }
+    text.trim_end().to_owned() + "\n"
+}
+
+fn overload(row: &Function, carrier: Carrier, documented: bool) -> String {
+    let mut arguments: Vec<String> = row
+        .arguments
+        .iter()
+        .map(|argument| format!("{}: {}", argument.name, kind(argument, carrier)))
+        .collect();
+    let positional = arguments.len().min(2);
+    arguments.insert(positional, String::from("/"));
+    arguments.insert(positional + 1, String::from("*"));
+    arguments.push(String::from("on_error: Literal[\"nan\"] | None = None"));
+    let result = if row.result.is_plain() {
+        carrier.result().to_owned()
+    } else {
+        match carrier {
+            Carrier::Number => format!("Quantity[_u.{}]", dimension(row.result)),
+            other => format!("Quantity[_u.{}, {}]", dimension(row.result), other.result()),
+        }
+    };
+    let head = format!("@overload\ndef {}({}) -> {result}:", row.name, arguments.join(", "));
+    if documented {
+        let doc: String = docs::text(row)
+            .lines()
+            .map(|line| {
+                if line.is_empty() {
+                    String::from("\n")
+                } else {
+                    format!("    {line}\n")
+                }
+            })
+            .collect();
+        format!("{head}\n{}", docstring(&doc, "    "))
+    } else {
+        format!("{head} ...\n")
+    }
+}
+
+fn kind(argument: &Argument, carrier: Carrier) -> String {
+    let inner = carrier.argument();
+    match argument.kind {
+        Kind::Station => String::from("StationPressure"),
+        Kind::Quantity(plain) if plain.is_plain() => format!("{inner} | Quantity[_u.{}, {inner}]", dimension(plain)),
+        other => match carrier {
+            Carrier::Number => format!("Quantity[_u.{}]", dimension(other.dimension())),
+            _ => format!("Quantity[_u.{}, {inner}]", dimension(other.dimension())),
+        },
+    }
+}
