@@ -9,6 +9,7 @@ use sugaring::{
 
 use crate::{
     guard::guarded,
+    quantity,
     raise::{self, Place},
     shown,
     take::Taken,
@@ -104,7 +105,7 @@ fn _lane(py: Python<'_>, index: usize, numbers: Vec<f64>, places: Vec<usize>) ->
 #[pyfunction]
 fn _converted(number: f64, from: usize, to: usize) -> f64 {
     match (ALL.get(from), ALL.get(to)) {
-        (Some(from), Some(to)) => crate::quantity::convert(number, from, to),
+        (Some(from), Some(to)) => quantity::convert(number, from, to),
         _ => f64::NAN,
     }
 }
@@ -162,7 +163,7 @@ fn _misfit<'py>(py: Python<'py>, name: &str, shown: &str, other: &str) -> PyResu
 fn si(numbers: &[f64], places: &[usize]) -> Vec<f64> {
     let lanes = numbers.iter().zip(places);
     lanes
-        .map(|(number, place)| ALL.get(*place).map_or(f64::NAN, |unit| unit.to_si(*number)))
+        .map(|(number, place)| ALL.get(*place).map_or(f64::NAN, |unit| quantity::si(*number, unit)))
         .collect()
 }
 

@@ -75,7 +75,7 @@ fn call<const N: usize>(
         for (((slot, place), any), argument) in taken.iter_mut().zip(&mut si).zip(arguments).zip(row.arguments) {
             let found = take::argument(any, argument)?;
             match found.number {
-                Number::Scalar(number) => *place = found.unit.to_si(number),
+                Number::Scalar(number) => *place = quantity::si(number, found.unit),
                 Number::Column(_) => columns = true,
             }
             *slot = Some(found);

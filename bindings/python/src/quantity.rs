@@ -6,7 +6,10 @@ use pyo3::{
     prelude::*,
     types::{PyFloat, PyGenericAlias, PyString, PyTuple, PyType},
 };
-use std::hash::{DefaultHasher, Hash, Hasher};
+use std::{
+    hash::{DefaultHasher, Hash, Hasher},
+    ptr,
+};
 use sugaring::{
     Error, air,
     units::{self, Dimension, Value, table::ALL},
@@ -113,10 +116,19 @@ impl Quantity {
 
 /// `number` in another unit of its dimension; in its own it stays as it is.
 pub(crate) fn convert(number: f64, from: &'static units::Unit, to: &'static units::Unit) -> f64 {
-    if from == to {
+    if ptr::eq(from, to) {
         number
     } else {
         to.from_si(from.to_si(number))
+    }
+}
+
+/// `number` in SI; in the SI unit it stays as it is, -0 too.
+pub(crate) fn si(number: f64, unit: &'static units::Unit) -> f64 {
+    if ptr::eq(unit, units::Unit::base(unit.dimension)) {
+        number
+    } else {
+        unit.to_si(number)
     }
 }
 

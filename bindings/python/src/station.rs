@@ -9,7 +9,7 @@ use sugaring::{
 
 use crate::{
     guard::guarded,
-    quantity::Quantity,
+    quantity::{self, Quantity},
     raise::raise,
     take::{self, Number},
 };
@@ -184,7 +184,7 @@ pub(crate) fn taken<T: Value>(any: &Bound<'_, PyAny>, name: &str) -> PyResult<T>
     let taken = take::quantity(any, name, T::DIMENSION)?;
     match taken.number {
         Number::Scalar(number) => {
-            T::from_si(taken.unit.to_si(number)).map_err(|error| raise(any.py(), &error.named(name)))
+            T::from_si(quantity::si(number, taken.unit)).map_err(|error| raise(any.py(), &error.named(name)))
         }
         Number::Column(_) => Err(raise(
             any.py(),

@@ -207,14 +207,14 @@ unsafe fn in_si(column: &mut [f64], first: usize, places: Operand) {
         // SAFETY: by the caller; a column has a lane at least.
         let unit = at(unsafe { places.read(first) });
         for lane in column {
-            *lane = unit.map_or(f64::NAN, |unit| unit.to_si(*lane));
+            *lane = unit.map_or(f64::NAN, |unit| quantity::si(*lane, unit));
         }
         return;
     }
     for (offset, lane) in column.iter_mut().enumerate() {
         // SAFETY: by the caller.
         let unit = at(unsafe { places.read(first + offset) });
-        *lane = unit.map_or(f64::NAN, |unit| unit.to_si(*lane));
+        *lane = unit.map_or(f64::NAN, |unit| quantity::si(*lane, unit));
     }
 }
 

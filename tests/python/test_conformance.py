@@ -1,0 +1,216 @@
+"""The vectors of ``tests/conformance``, judged to the last bit: one call a line, then each function as columns."""
+
+import json
+import math
+import struct
+from collections import defaultdict
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+import sugaring
+from sugaring import SugaringError, catalogue, day, units
+from sugaring.air import StationPressure
+
+TOP = Path(__file__).resolve().parents[2]
+FOLDER = TOP / "tests" / "conformance"
+FUNCTIONS = {f"{row.module}.{row.name}": row for row in catalogue.functions()}
+
+
+def number(bits):
+    return struct.unpack(">d", bytes.fromhex(bits))[0]
+
+
+def bits(value):
+    return "7ff8000000000000" if math.isnan(value) else struct.pack(">d", value).hex()
+
+
+def base(dimension):
+    """The SI word of a dimension: the one whose numbers are SI already."""
+    plain = (word for word in catalogue.units() if word.dimension == dimension)
+    return next(word for word in plain if word(2.0).to(word) == 2.0 and is_si(word))
+
+
+SI = "m³ kg K Δ°C Pa m m² s m³/s kg/s W J kg/m³ g/L J/kg J/(kg_K) Pa·s W/(m_K) m³/s/Pa 1/K each".replace("_", " ")
+SI = [*SI.split(), "J/(kg K)", "W/(m K)", "Pa gauge", "", "°Bx"]
+
+
+def is_si(word):
+    return word.symbol in SI
+
+
+BASE = {dimension: base(dimension) for dimension in {word.dimension for word in catalogue.units()}}
+
+
+def function(name):
+    module, name = name.split(".")
+    return getattr(getattr(sugaring, module), name)
+
+
+def arguments(row, values):
+    made = []
+    for argument, value in zip(row.arguments, values, strict=True):
+        if argument.kind == "station_pressure":
+            made.append(StationPressure.measured(units.pa(float(value))))
+        elif argument.kind in ("brix", "ratio", "count"):
+            made.append(value)
+        else:
+            made.append(BASE[argument.kind](value))
+    return made
+
+
+def called(name, row, made, **options):
+    keywords = {argument.name: value for argument, value in list(zip(row.arguments, made))[2:]}
+    result = function(name)(*made[:2], **keywords, **options)
+    return result if row.result in ("brix", "ratio", "count") else result.to(BASE[row.result])
+
+
+def vectors():
+    found = defaultdict(list)
+    for line in (FOLDER / "functions.txt").read_text("utf-8").splitlines():
+        if not line.startswith("#"):
+            name, given, result = line.split(" ")
+            found[name].append(([number(part) for part in given.split(",")], result))
+    return found
+
+
+VECTORS = vectors()
+
+
+def test_every_function_has_vectors():
+    assert set(VECTORS) == set(FUNCTIONS)
+    assert sum(map(len, VECTORS.values())) > 5000
+
+
+@pytest.mark.parametrize("name", VECTORS)
+def test_numbers(name):
+    row = FUNCTIONS[name]
+    wrong = []
+    for given, expected in VECTORS[name]:
+        try:
+            said = bits(called(name, row, arguments(row, given)))
+        except SugaringError as error:
+            said = f"!{error.kind}:{error.argument}"
+        if said != expected:
+            wrong.append((given, expected, said))
+    assert not wrong
+
+
+@pytest.mark.parametrize("name", VECTORS)
+def test_columns(name):
+    row = FUNCTIONS[name]
+    station = next((i for i, argument in enumerate(row.arguments) if argument.kind == "station_pressure"), None)
+    groups = defaultdict(list)
+    for given, expected in VECTORS[name]:
+        groups[None if station is None else bits(given[station])].append((given, expected))
+    judged = 0
+    for lines in groups.values():
+        columns = list(np.array([given for given, _ in lines]).T)
+        if station is not None:
+            columns[station] = columns[station][0]
+        results = called(name, row, arguments(row, columns), on_error="nan")
+        assert isinstance(results, np.ndarray)
+        for (_, expected), result in zip(lines, results, strict=True):
+            wanted = "7ff8000000000000" if expected.startswith("!") else expected
+            assert bits(result) == wanted
+            judged += 1
+    assert judged == len(VECTORS[name])
+
+
+CALLS = [json.loads(line) for line in (FOLDER / "calls.jsonl").read_text("utf-8").splitlines()]
+
+
+def argument(given):
+    if isinstance(given, str):
+        return given
+    if "station" in given:
+        return StationPressure.measured(units.pa(number(given["station"])))
+    value = number(given["number"]) if "number" in given else np.array([number(part) for part in given["numbers"]])
+    return getattr(units, given["unit"])(value) if "unit" in given else value
+
+
+def judge_error(call, error):
+    expected = call["error"]
+    said = {"kind": error.kind, "argument": error.argument, "text": str(error), "unit": error.unit, "hint": error.hint}
+    said["value"] = "7ff8000000000000" if error.value is None else bits(error.value)
+    said["range"] = None if error.range is None else [bits(limit) for limit in error.range]
+    if "index" in expected:
+        said |= {"index": error.index, "count": error.count}
+    else:
+        assert error.index is error.count is None
+    assert said == expected
+
+
+def judged(call, made):
+    """Runs a call that may be refused; None where it was, as expected."""
+    try:
+        result = made()
+    except SugaringError as error:
+        assert "error" in call, str(error)
+        judge_error(call, error)
+        return None
+    assert "error" not in call, call
+    return result
+
+
+@pytest.mark.parametrize("call", [call for call in CALLS if call["call"] == "unit"], ids=lambda call: call["args"][0])
+def test_unit(call):
+    word, si = (getattr(units, name) for name in call["args"])
+    assert [bits(word(number(given)).to(si)) for given in call["given"]] == call["si"]
+    assert [bits(si(number(given)).to(word)) for given in call["from"]] == call["read"]
+    column = word(np.array([number(given) for given in call["given"]])).to(si)
+    assert [bits(value) for value in column] == call["si"]
+
+
+def test_every_word_is_judged():
+    assert {call["args"][0] for call in CALLS if call["call"] == "unit"} == {word.word for word in catalogue.units()}
+
+
+@pytest.mark.parametrize("call", [call for call in CALLS if call["call"] == "units.parse"], ids=lambda c: c["args"][0])
+def test_parse(call):
+    if (quantity := judged(call, lambda: units.parse(*call["args"]))) is not None:
+        assert (quantity.unit.word, bits(quantity.value)) == (call["unit"], call["number"])
+
+
+@pytest.mark.parametrize("call", [call for call in CALLS if call["call"].startswith("StationPressure.")])
+def test_station_pressure(call):
+    made = getattr(StationPressure, call["call"].split(".")[1])
+    *given, last = (argument(given) for given in call["args"])
+    sea_level = made is StationPressure.from_sea_level
+    keywords = {"air_temperature": last} if sea_level else {}
+    positional = given if sea_level else [*given, last]
+    if (station := judged(call, lambda: made(*positional, **keywords))) is not None:
+        assert bits(station.pressure.to(units.pa)) == call["pressure"]
+        assert bits(station.uncertainty.to(units.pa)) == call["uncertainty"]
+        assert station.origin == call["origin"]
+
+
+@pytest.mark.parametrize("call", [call for call in CALLS if call["call"] in FUNCTIONS])
+def test_call(call):
+    row = FUNCTIONS[call["call"]]
+    given = [argument(given) for given in call["args"]]
+    result = judged(call, lambda: called(call["call"], row, given))
+    if result is not None:
+        assert bits(result) == call["result"]
+
+
+def days():
+    for index, call in enumerate(call for call in CALLS if call["call"] == "day.plan"):
+        (given,) = call["args"]
+        text = given if isinstance(given, str) else (TOP / given["file"]).read_text("utf-8")
+        yield pytest.param(call, text, id=f"{index}-text")
+        if call.get("json", True):
+            yield pytest.param(call, json.loads(text), id=f"{index}-dict")
+
+
+@pytest.mark.parametrize(("call", "given"), days())
+def test_day(call, given):
+    plan = judged(call, lambda: day.plan(given))
+    if plan is None:
+        return
+    assert plan.to_json() == (TOP / call["plan"]).read_text("utf-8").removesuffix("\n")
+    for system, path in call["pages"].items():
+        assert plan.page(system=system) == (TOP / path).read_text("utf-8").removesuffix("\n"), system
+    assert str(plan) == plan.page()
+    assert plan.to_dict() == json.loads(plan.to_json())
