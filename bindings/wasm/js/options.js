@@ -2,12 +2,12 @@
 
 import { isOurs } from "./quantity.js";
 import { refused } from "./runtime.js";
-import { isColumn, shown } from "./shown.js";
+import { shown } from "./shown.js";
 
 export function picking(options, known) {
   if (options === undefined) return {};
   const needed = `keys such as ${known[0]} are needed`;
-  const given = attempted(() => options !== null && typeof options === "object" && !isColumn(options), needed);
+  const given = attempted(() => Object.prototype.toString.call(options) === "[object Object]", needed);
   if (!given || isOurs(options)) throw refused("unreadable", "options", shown(options), needed);
   const picked = attempted(() => ({ ...options }), needed);
   for (const key of Object.keys(picked)) {

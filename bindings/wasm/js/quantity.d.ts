@@ -16,7 +16,7 @@ export type Column =
   | Uint32Array;
 
 /** A number, or a column of them, with its unit; frozen. */
-export declare class Quantity<D extends Dimension, V extends number | Column = number> {
+export declare class Quantity<D extends Dimension = Dimension, V extends number | Column = number> {
   private constructor();
   /** The number in `unit`. */
   readonly value: V;

@@ -4,8 +4,17 @@ const LONGEST = 40;
 
 // Whether it is a column: an array, or a typed array of numbers.
 export function isColumn(value) {
-  if (Array.isArray(value)) return true;
+  if (isList(value)) return true;
   return ArrayBuffer.isView(value) && !(value instanceof DataView) && !isBig(value);
+}
+
+// A proxy that was revoked throws even here.
+function isList(value) {
+  try {
+    return Array.isArray(value);
+  } catch {
+    return false;
+  }
 }
 
 function isBig(value) {

@@ -36,7 +36,7 @@ export function measured(value, uncertainty) {
   const dimension = DIFFERENCES[unit.dimension] ?? unit.dimension;
   const plain = unit.plain && stepsUnit.plain;
   if (stepsUnit.dimension !== dimension && !plain) {
-    throw wrongDimension(uncertainty, units.find((known) => known.dimension === dimension));
+    throw wrongDimension(quantityOf(steps, stepsUnit), units.find((known) => known.dimension === dimension));
   }
   const same = unit.times === stepsUnit.times && unit.over === stepsUnit.over;
   const size = same ? steps : ((steps * stepsUnit.times) / stepsUnit.over / unit.times) * unit.over;
