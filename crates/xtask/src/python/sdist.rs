@@ -15,7 +15,7 @@ use crate::{
 pub(crate) fn make(manifest: &str) -> Prepared<()> {
     emptied(&folder())?;
     done(
-        tool("maturin", "sdist --quiet --manifest-path")
+        tool("maturin", "sdist --manifest-path")
             .arg(manifest)
             .arg("--out")
             .arg(folder()),
