@@ -134,21 +134,21 @@ impl Report {
 
     /// Prints the sums; true when nothing failed.
     pub(crate) fn close(self) -> bool {
-        println!("\n{:<48} {:>8} {:>7} {:>7}", "step", "seconds", "passed", "failed");
+        println!("\n{:<56} {:>8} {:>7} {:>7}", "step", "seconds", "passed", "failed");
         for Step { name, seconds, counts } in &self.steps {
             let skipped = match counts.skipped {
                 0 => String::new(),
                 some => format!("   {some} skipped"),
             };
             println!(
-                "{name:<48} {seconds:>8.1} {:>7} {:>7}{skipped}",
+                "{name:<56} {seconds:>8.1} {:>7} {:>7}{skipped}",
                 counts.passed, counts.failed
             );
         }
         let mut all = Counts::default();
         self.steps.iter().for_each(|step| all.add(step.counts));
         println!(
-            "{:<48} {:>8.1}",
+            "{:<56} {:>8.1}",
             "in all",
             self.steps.iter().map(|s| s.seconds).sum::<f64>()
         );
@@ -156,7 +156,7 @@ impl Report {
             println!();
         }
         for (label, figure) in &self.figures {
-            println!("{label:<48} {figure:>15}");
+            println!("{label:<56} {figure:>15}");
         }
         self.judged.print();
         println!("\n{} passed, {} failed", all.passed, all.failed);

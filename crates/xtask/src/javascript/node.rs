@@ -4,7 +4,7 @@ use std::{fs, path::PathBuf, process::Command};
 
 use crate::{
     chain::Prepared,
-    command::{done, program, read, said, top, write},
+    command::{done, entries, program, read, said, top, write},
 };
 
 const OLDEST: u32 = 20;
@@ -27,6 +27,18 @@ pub(crate) fn npm(arguments: &str) -> Command {
         .args(["--no-audit", "--no-fund", "--no-update-notifier", "--ignore-scripts"])
         .current_dir(folder());
     command
+}
+
+/// The test programs of a folder, named one by one: what Node does with a folder changes with its version.
+pub(crate) fn tests(folder: &str) -> Prepared<Command> {
+    let mut files = entries(&top().join(folder));
+    files.retain(|path| path.to_string_lossy().ends_with(".test.js") || path.to_string_lossy().ends_with(".test.mjs"));
+    if files.is_empty() {
+        return Err(format!("{folder} has no file *.test.mjs"));
+    }
+    let mut test = program("node", "--test --test-reporter=tap");
+    test.args(files);
+    Ok(test)
 }
 
 /// Whether Node is there and new enough.

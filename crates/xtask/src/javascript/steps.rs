@@ -19,7 +19,7 @@ pub(crate) fn all(report: &mut Report) {
     });
     chain.need_work("Chromium", chromium::make_sure);
     chain.tests("page in Chromium", || {
-        let mut test = program("node", "--test --test-reporter=tap tests/browser");
+        let mut test = node::tests("tests/browser")?;
         test.env("CHROMIUM", chromium::path().unwrap_or_default());
         Ok(test)
     });
@@ -67,7 +67,7 @@ fn unpack() -> Prepared<()> {
 
 fn tests(chain: &mut Chain<'_>) {
     chain.tests("tests in Node", || {
-        let mut test = program("node", "--test --test-reporter=tap tests/node");
+        let mut test = node::tests("tests/node")?;
         test.env("SUGARING_WITH_FAULT", WITH_FAULT.folder());
         Ok(test)
     });
