@@ -3,7 +3,8 @@
 //! A program of its own, so that its many dependencies are compiled only where the package for JavaScript is built.
 #![forbid(unsafe_code)]
 
-use std::{env, error::Error, fs, path::Path};
+use core::error::Error;
+use std::{env, fs, path::Path};
 
 use wasm_bindgen_cli_support::Bindgen;
 
