@@ -87,3 +87,8 @@ pub(crate) fn size(path: &Path) -> Result<String, String> {
 pub(crate) fn kilobytes(bytes: u64) -> String {
     format!("{}.{} kB", bytes / 1000, bytes % 1000 / 100)
 }
+
+/// How often `mark` stands in a file of the repository.
+pub(crate) fn marks(path: &str, mark: &str) -> Result<String, String> {
+    Ok(read(&top().join(path))?.matches(mark).count().to_string())
+}

@@ -39,9 +39,17 @@ enum Task {
     /// Writes what follows from the table of public functions: stubs, types, tables of the book, vectors.
     Surface,
     /// Builds the wheel, installs it and runs its tests: the inner loop of `bindings/python`.
-    Python,
+    Python {
+        /// Also types, stubs and source distribution, as `test` has them.
+        #[arg(long)]
+        all: bool,
+    },
     /// Builds the npm package and runs its tests: the inner loop of `bindings/wasm`.
-    Javascript,
+    Javascript {
+        /// Also types, a new project and the page in Chromium, as `test` has them.
+        #[arg(long)]
+        all: bool,
+    },
 }
 
 fn main() -> ExitCode {
@@ -50,8 +58,10 @@ fn main() -> ExitCode {
         Task::Test { quick: false } => test::everything(),
         Task::Schema => schema::write(),
         Task::Surface => surface::write(),
-        Task::Python => test::face(python::inner_loop),
-        Task::Javascript => test::face(javascript::inner_loop),
+        Task::Python { all: true } => test::face(python::all),
+        Task::Python { all: false } => test::face(python::inner_loop),
+        Task::Javascript { all: true } => test::face(javascript::all),
+        Task::Javascript { all: false } => test::face(javascript::inner_loop),
     };
     if well { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }

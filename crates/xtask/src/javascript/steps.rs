@@ -5,7 +5,7 @@ use super::{
 };
 use crate::{
     chain::{Chain, Prepared},
-    command::{done, emptied, program},
+    command::{done, emptied, marks, program},
     report::Report,
 };
 
@@ -23,6 +23,7 @@ pub(crate) fn all(report: &mut Report) {
         test.env("CHROMIUM", chromium::path().unwrap_or_default());
         Ok(test)
     });
+    chain.figure("slips refused", marks("tests/node/types/slips.ts", "@ts-expect-error"));
     for file in ["sugaring.wasm", "glue.js", "inline.js"] {
         chain.figure(file, PUBLISHED.sizes(file));
     }

@@ -9,7 +9,7 @@ use super::{
 };
 use crate::{
     chain::{Chain, Prepared},
-    command::{emptied, entries, size, target},
+    command::{emptied, entries, marks, size, target},
     report::Report,
 };
 
@@ -24,6 +24,7 @@ pub(crate) fn all(report: &mut Report) {
     chain.check("stubs against the module", || Ok(stubs()));
     chain.work("source distribution", || sdist::make(MANIFEST));
     chain.check("source distribution builds --locked, offline", sdist::check);
+    chain.figure("slips refused", marks("tests/python/typing/slips.py", "type: ignore["));
     chain.figure("wheel", wheel(&wheels()).and_then(|path| size(&path)));
     chain.figure("source distribution", sdist::archive().and_then(|path| size(&path)));
 }
