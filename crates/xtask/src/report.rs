@@ -80,7 +80,7 @@ impl Report {
     fn run(&mut self, name: &str, command: &mut Command, counting: Counting) -> bool {
         println!("\n== {name}");
         let start = Instant::now();
-        let counts = match self.stream(command) {
+        let counts = match self.stream(name, command) {
             // Test programs that do not compile or break off count as one failure.
             Ok((false, counts)) if counts.failed == 0 => Counts { failed: 1, ..counts },
             Ok((true, _)) if counting == Counting::Exit => ONE_PASSED,
@@ -105,7 +105,7 @@ impl Report {
     }
 
     /// Whether the program ended well, and what it counted.
-    fn stream(&mut self, command: &mut Command) -> std::io::Result<(bool, Counts)> {
+    fn stream(&mut self, name: &str, command: &mut Command) -> std::io::Result<(bool, Counts)> {
         let mut child = command.stdout(Stdio::piped()).spawn()?;
         let mut counts = Counts::default();
         let mut quiet = false;
@@ -124,6 +124,9 @@ impl Report {
                     counts.add(more);
                 }
                 self.judged.read(&line);
+                if let Some(vectors) = conformance(&line) {
+                    self.figures.push((name.to_owned(), vectors.to_owned()));
+                }
                 if !quiet {
                     println!("{line}");
                 }
@@ -156,10 +159,27 @@ impl Report {
             println!();
         }
         for (label, figure) in &self.figures {
-            println!("{label:<56} {figure:>15}");
+            println!("{label:<56} {figure}");
         }
         self.judged.print();
         println!("\n{} passed, {} failed", all.passed, all.failed);
         all.failed == 0
+    }
+}
+
+/// What a judge of the vectors says of their number: `conformance: 5668 vectors of 43 functions`, in Node behind a `#`.
+fn conformance(line: &str) -> Option<&str> {
+    line.trim_start_matches("# ").strip_prefix("conformance: ")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_number_of_vectors_is_read() {
+        assert_eq!(conformance("# conformance: 211 calls"), Some("211 calls"));
+        assert_eq!(conformance("conformance: 211 calls"), Some("211 calls"));
+        assert_eq!(conformance("# the conformance: 1"), None);
     }
 }
