@@ -26,21 +26,10 @@ def bits(value):
     return "7ff8000000000000" if math.isnan(value) else struct.pack(">d", value).hex()
 
 
-def base(dimension):
-    """The SI word of a dimension: the one whose numbers are SI already."""
-    plain = (word for word in catalogue.units() if word.dimension == dimension)
-    return next(word for word in plain if word(2.0).to(word) == 2.0 and is_si(word))
-
-
-SI = "m³ kg K Δ°C Pa m m² s m³/s kg/s W J kg/m³ g/L J/kg J/(kg_K) Pa·s W/(m_K) m³/s/Pa 1/K each".replace("_", " ")
-SI = [*SI.split(), "J/(kg K)", "W/(m K)", "Pa gauge", "", "°Bx"]
-
-
-def is_si(word):
-    return word.symbol in SI
-
-
-BASE = {dimension: base(dimension) for dimension in {word.dimension for word in catalogue.units()}}
+# The SI word of each dimension, as the core's `Unit::base` has it.
+SI = """cubic_metre kg kelvin delta_c pa pa_gauge metre square_metre seconds cubic_metre_per_s kg_per_s watt joule kg_per_m3
+gram_per_litre joule_per_kg joule_per_kg_k pascal_s w_per_m_k cubic_metre_per_s_pa per_kelvin fraction brix each"""
+BASE = {word.dimension: word for word in (getattr(units, name) for name in SI.split())}
 
 
 def function(name):
@@ -164,7 +153,9 @@ def test_unit(call):
 
 
 def test_every_word_is_judged():
-    assert {call["args"][0] for call in CALLS if call["call"] == "unit"} == {word.word for word in catalogue.units()}
+    # °Brix are bare numbers, and so is what the vectors judge of them.
+    known = {word.word for word in catalogue.units()} - {"brix"}
+    assert {call["args"][0] for call in CALLS if call["call"] == "unit"} == known
 
 
 @pytest.mark.parametrize("call", [call for call in CALLS if call["call"] == "units.parse"], ids=lambda c: c["args"][0])
@@ -204,13 +195,13 @@ def days():
             yield pytest.param(call, json.loads(text), id=f"{index}-dict")
 
 
-@pytest.mark.parametrize(("call", "given"), days())
+@pytest.mark.parametrize(("call", "given"), list(days()))
 def test_day(call, given):
     plan = judged(call, lambda: day.plan(given))
     if plan is None:
         return
     assert plan.to_json() == (TOP / call["plan"]).read_text("utf-8").removesuffix("\n")
     for system, path in call["pages"].items():
-        assert plan.page(system=system) == (TOP / path).read_text("utf-8").removesuffix("\n"), system
+        assert plan.page(system=system) == (TOP / path).read_text("utf-8"), system
     assert str(plan) == plan.page()
     assert plan.to_dict() == json.loads(plan.to_json())

@@ -24,7 +24,7 @@ def blocks():
             yield pytest.param(found.group(1), id=f"{page.name}:{line}")
 
 
-@pytest.mark.parametrize("code", blocks())
+@pytest.mark.parametrize("code", list(blocks()))
 def test_block(code, monkeypatch):
     printed = []
 

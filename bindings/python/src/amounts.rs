@@ -9,7 +9,7 @@ use sugaring::{
 use crate::{
     arithmetic::difference,
     guard::guarded,
-    quantity::{Quantity, described},
+    quantity::{Quantity, convert, described},
     raise::raise,
     shown,
     take::{self, Number},
@@ -24,30 +24,24 @@ fn _measured<'py>(
 ) -> PyResult<Bound<'py, PyDict>> {
     guarded(py, || {
         let data = PyDict::new(py);
-        let steps = match value.cast::<Quantity>() {
-            Ok(quantity) => {
-                let quantity = quantity.get();
-                let unit = quantity.core().map(|quantity| (quantity.value(), quantity.unit()));
-                let Some((number, unit)) = unit else {
-                    return Err(raise(py, &Error::foreign("value", "<a column>", "one quantity")));
-                };
-                data.set_item("value", number)?;
-                if unit != Unit::base(unit.dimension) || !unit.dimension.is_plain() {
-                    data.set_item("unit", unit.word)?;
-                }
-                let step = difference(unit);
-                let given = take::quantity(uncertainty, "uncertainty", step.dimension)?;
-                match given.number {
-                    Number::Scalar(number) => crate::quantity::convert(number, given.unit, step),
-                    Number::Column(_) => {
-                        return Err(raise(py, &Error::foreign("uncertainty", "<a column>", "one quantity")));
-                    }
-                }
+        let steps = if let Ok(quantity) = value.cast::<Quantity>() {
+            let Some(quantity) = quantity.get().core() else {
+                return Err(raise(py, &Error::foreign("value", "<a column>", "one quantity")));
+            };
+            let unit = quantity.unit();
+            data.set_item("value", quantity.value())?;
+            if unit != Unit::base(unit.dimension) || !unit.dimension.is_plain() {
+                data.set_item("unit", unit.word)?;
             }
-            Err(_) => {
-                data.set_item("value", one(value, "value")?)?;
-                one(uncertainty, "uncertainty")?
-            }
+            let step = difference(unit);
+            let given = take::quantity(uncertainty, "uncertainty", step.dimension)?;
+            let Number::Scalar(number) = given.number else {
+                return Err(raise(py, &Error::foreign("uncertainty", "<a column>", "one quantity")));
+            };
+            convert(number, given.unit, step)
+        } else {
+            data.set_item("value", one(value, "value")?)?;
+            one(uncertainty, "uncertainty")?
         };
         if !steps.is_finite() {
             return Err(raise(py, &Error::not_finite("uncertainty", steps)));

@@ -12,6 +12,7 @@ use crate::{
     guard::guarded,
     quantity::{self, Quantity},
     raise::raise,
+    station::StationPressure,
     take::{self, Number, Taken},
 };
 
@@ -53,7 +54,8 @@ macro_rules! python_functions {
 
         pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
             $( $module::register(module)?; )+
-            Ok(())
+            let air = module.getattr("air")?.cast_into::<PyModule>()?;
+            air.add_class::<StationPressure>()
         }
     };
 }

@@ -30,7 +30,6 @@ fn _sugaring(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
     module.add_class::<quantity::Quantity>()?;
     module.add_class::<unit::Unit>()?;
-    module.add_class::<station::StationPressure>()?;
     functions::register(module)?;
     unit::register(module)?;
     quantity::register(module)?;
@@ -41,5 +40,6 @@ fn _sugaring(module: &Bound<'_, PyModule>) -> PyResult<()> {
     catalogue::register(module)?;
     #[cfg(feature = "fault")]
     module.add_function(wrap_pyfunction!(fault::fault, module)?)?;
-    Ok(())
+    // What is public is listed by the modules around this one.
+    module.delattr("__all__")
 }

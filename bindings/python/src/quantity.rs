@@ -36,8 +36,8 @@ use crate::{
 /// >>> from sugaring.units import deg_c, deg_f, gal, litre
 /// >>> gal(40).to(litre)
 /// 151.41647136
-/// >>> gal(1) + litre(1)
-/// gal(1.2641720523581484)
+/// >>> gal(1) + gal(2)
+/// gal(3.0)
 /// >>> deg_f(212) == deg_c(100)
 /// True
 /// >>> f"{gal(40):litre:.1f}"
@@ -100,17 +100,12 @@ impl Quantity {
     }
 
     fn text(&self, py: Python<'_>) -> PyResult<String> {
-        match self.core() {
-            Some(quantity) => Ok(quantity.to_string()),
-            None => {
-                let column = self.number_in(py, self.shown)?.object(py)?;
-                Ok(format!(
-                    "{} {}",
-                    shown::text(column.bind(py).str()?.as_any()),
-                    self.shown.symbol
-                ))
-            }
+        if let Some(quantity) = self.core() {
+            return Ok(quantity.to_string());
         }
+        let column = self.number_in(py, self.shown)?.object(py)?;
+        let column = column.bind(py).str()?;
+        Ok(format!("{} {}", shown::text(column.as_any()), self.shown.symbol))
     }
 }
 
@@ -247,13 +242,11 @@ impl Quantity {
                 None | Some("") => self.shown,
                 Some(word) => {
                     let known = ALL.iter().copied().filter(|unit| unit.dimension == self.dimension());
-                    match known.clone().find(|unit| unit.word == word) {
-                        Some(unit) => unit,
-                        None => {
-                            let names = known.map(|unit| unit.word);
-                            return Err(raise(py, &Error::unknown_name("format", word, names)));
-                        }
-                    }
+                    let Some(unit) = known.clone().find(|unit| unit.word == word) else {
+                        let names = known.map(|unit| unit.word);
+                        return Err(raise(py, &Error::unknown_name("format", word, names)));
+                    };
+                    unit
                 }
             };
             let Number::Scalar(number) = self.number_in(py, unit)? else {
@@ -369,7 +362,7 @@ pub(crate) fn described(any: &Bound<'_, PyAny>) -> String {
 #[pyfunction]
 fn _quantity(py: Python<'_>, number: &Bound<'_, PyAny>, held: &str, shown: &str) -> PyResult<Quantity> {
     guarded(py, || {
-        let (held, shown) = (unit::_unit(py, held)?, unit::_unit(py, shown)?);
+        let (held, shown) = (unit::named(py, held)?, unit::named(py, shown)?);
         let number = match number.cast::<PyFloat>() {
             Ok(number) => Number::Scalar(number.value()),
             Err(_) => Number::Column(number.clone().unbind()),

@@ -14,6 +14,9 @@ use crate::{
     take::{self, Number},
 };
 
+/// What a station pressure is read back from: pressure and uncertainty in Pa, origin.
+type Parts = (f64, f64, &'static str);
+
 /// Absolute pressure of the air where the pan stands, 50 to 110 kPa, made by naming the kind of reading.
 ///
 /// Three different numbers are called a barometer's. The station pressure is the one that boils water; the airport's
@@ -146,7 +149,7 @@ impl StationPressure {
         slf
     }
 
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (f64, f64, &'static str))> {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, Parts)> {
         let restore = py.get_type::<Self>().getattr("_restore")?;
         Ok((restore, (self.pascal(), self.0.uncertainty().si(), self.origin())))
     }

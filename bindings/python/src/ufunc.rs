@@ -3,7 +3,7 @@
 //! A row of the table becomes a ufunc of 2k operands, k numbers and k places of their units in
 //! [`ALL`]; the row itself is the loop's data. Numbers become SI as on the way of single numbers, 256 lanes at a
 //! time go through the row's block, and refused lanes are NaN and counted.
-#![allow(
+#![expect(
     unsafe_code,
     reason = "NumPy hands a loop raw pointers and strides; every block says why it holds"
 )]
@@ -102,13 +102,19 @@ struct Operand {
 }
 
 impl Operand {
+    /// How far from the first lane `lane` is, in bytes.
+    #[expect(clippy::cast_possible_wrap, reason = "lanes lie in memory, or have step 0")]
+    fn offset(self, lane: usize) -> isize {
+        self.step * lane as isize
+    }
+
     /// # Safety
     /// `lane` is below the number of lanes for which NumPy gave this operand, an input of doubles.
     unsafe fn read(self, lane: usize) -> f64 {
-        // SAFETY: by the caller; lanes fit into isize because they lie in memory or have step 0.
+        // SAFETY: by the caller.
         unsafe {
             self.start
-                .wrapping_offset(self.step * lane.cast_signed())
+                .wrapping_offset(self.offset(lane))
                 .cast::<f64>()
                 .read_unaligned()
         }
@@ -120,9 +126,9 @@ impl Operand {
         // SAFETY: by the caller.
         unsafe {
             self.start
-                .wrapping_offset(self.step * lane.cast_signed())
+                .wrapping_offset(self.offset(lane))
                 .cast::<f64>()
-                .write_unaligned(value)
+                .write_unaligned(value);
         }
     }
 
@@ -147,7 +153,7 @@ unsafe extern "C" fn row_loop(
     data: *mut c_void,
 ) {
     // SAFETY: `of_row` gave a row that lives for good; NumPy gives one number of lanes.
-    let (row, lanes) = unsafe { (&*data.cast::<Function>(), (*dimensions).cast_unsigned()) };
+    let (row, lanes) = unsafe { (&*data.cast::<Function>(), usize::try_from(*dimensions).unwrap_or(0)) };
     let count = row.arguments.len().min(MOST);
     let operand = |index: usize| {
         // SAFETY: `index` is at most 2k, the output's; NumPy gives 2k + 1 of each.
@@ -227,7 +233,7 @@ unsafe extern "C" fn conversion_loop(
     _data: *mut c_void,
 ) {
     // SAFETY: NumPy gives one number of lanes.
-    let lanes = unsafe { (*dimensions).cast_unsigned() };
+    let lanes = unsafe { usize::try_from(*dimensions).unwrap_or(0) };
     let operand = |index: usize| {
         // SAFETY: `index` is at most 3; NumPy gives four of each.
         unsafe {

@@ -121,8 +121,8 @@ pub(crate) fn word<'py>(py: Python<'py>, unit: &'static units::Unit) -> PyResult
 }
 
 /// The unit word `word`; for `sugaring.units` and for reading back.
-#[pyfunction]
-pub(crate) fn _unit<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, Unit>> {
+#[pyfunction(name = "_unit")]
+pub(crate) fn named<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, Unit>> {
     match ALL.iter().find(|unit| unit.word == name) {
         Some(unit) => word(py, unit),
         None => Err(PyKeyError::new_err(name.to_owned())),
@@ -130,5 +130,5 @@ pub(crate) fn _unit<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, Uni
 }
 
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
-    module.add_function(wrap_pyfunction!(_unit, module)?)
+    module.add_function(wrap_pyfunction!(named, module)?)
 }

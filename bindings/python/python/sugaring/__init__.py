@@ -13,13 +13,15 @@ from __future__ import annotations
 import sys
 
 TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from . import air, catalogue, day, finish, membrane, sucrose, uncertainty, water
 
 try:
     from . import _sugaring
-except ImportError as missing:
-    from ._missing import explained
+except ImportError as _error:
+    from ._missing import explained as _explained
 
-    raise explained(missing) from missing
+    raise _explained(_error) from _error
 
 from . import errors
 from .errors import SugaringError
@@ -27,13 +29,9 @@ from .errors import SugaringError
 for _name in ("water", "air", "sucrose", "membrane", "finish", "uncertainty"):
     sys.modules[f"{__name__}.{_name}"] = globals()[_name] = getattr(_sugaring, _name)
 del _name
-air.StationPressure = _sugaring.StationPressure  # type: ignore[name-defined] # noqa: F821
 
 from . import units  # noqa: E402
 from ._sugaring import Quantity, Unit  # noqa: E402
-
-if TYPE_CHECKING:
-    from . import air, catalogue, day, finish, membrane, sucrose, uncertainty, water
 
 __version__: str = _sugaring.__version__
 
@@ -54,13 +52,15 @@ __all__ = [
 ]
 
 
-def __getattr__(name: str) -> object:
-    """`day` and `catalogue` are read when they are first used: importing the package stays quick."""
-    if name in ("day", "catalogue"):
-        from importlib import import_module
+if not TYPE_CHECKING:
 
-        return import_module(f"{__name__}.{name}")
-    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    def __getattr__(name: str) -> object:
+        """`day` and `catalogue` are read when they are first used: importing the package stays quick."""
+        if name in ("day", "catalogue"):
+            from importlib import import_module
+
+            return import_module(f"{__name__}.{name}")
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
 
 
 def __dir__() -> list[str]:

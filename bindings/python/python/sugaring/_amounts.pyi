@@ -1,3 +1,4 @@
+from types import GenericAlias
 from typing import Any, Generic, overload
 
 from typing_extensions import TypeVar
@@ -6,9 +7,35 @@ from . import units as _u
 from ._sugaring import Quantity
 
 _D = TypeVar("_D")
-_A = TypeVar("_A", bound=_u.Amount)
+# Each by name: a bound would take a volume with a mass as two amounts.
+_A = TypeVar(
+    "_A",
+    _u.Volume,
+    _u.Mass,
+    _u.TemperatureDifference,
+    _u.Pressure,
+    _u.Length,
+    _u.Area,
+    _u.Time,
+    _u.Flow,
+    _u.MassFlow,
+    _u.Power,
+    _u.Energy,
+    _u.Density,
+    _u.Concentration,
+    _u.EnergyPerMass,
+    _u.SpecificHeat,
+    _u.Viscosity,
+    _u.Conductivity,
+    _u.Permeance,
+    _u.PerKelvin,
+    _u.Ratio,
+    _u.Brix,
+    _u.Count,
+)
 
 class Measured(Generic[_D]):
+    __slots__ = ("uncertainty", "value")
     __match_args__ = ("value", "uncertainty")
     @overload
     def __init__(self, value: Quantity[_D], uncertainty: Quantity[Any]) -> None: ...
@@ -16,12 +43,15 @@ class Measured(Generic[_D]):
     def __init__(self, value: float, uncertainty: float) -> None: ...
     @property
     def value(self) -> Quantity[_D] | float: ...
+    @classmethod
+    def __class_getitem__(cls, item: Any) -> GenericAlias: ...
     @property
     def uncertainty(self) -> Quantity[Any] | float: ...
     def __eq__(self, other: object) -> bool: ...
     def __hash__(self) -> int: ...
 
 class Price:
+    __slots__ = ("amount", "per")
     __match_args__ = ("amount", "per")
     def __init__(self, amount: float, per: Quantity[Any]) -> None: ...
     @property

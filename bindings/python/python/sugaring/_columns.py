@@ -13,15 +13,17 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-_NAMES = {f"{module}_{name}": index for index, (module, name, _) in enumerate(_sugaring._rows())}
-_ARGUMENTS = [arguments for _, _, arguments in _sugaring._rows()]
+_ROWS = _sugaring._rows()
+_INDEX = {f"{module}_{name}": index for index, (module, name, _) in enumerate(_ROWS)}
+_NAMES = list(_INDEX)
+_ARGUMENTS = [arguments for _, _, arguments in _ROWS]
 
 
 def __getattr__(name: str) -> Any:
     if name == "convert_":
         made = _sugaring._conversion()
-    elif name in _NAMES:
-        made = _sugaring._ufunc(_NAMES[name])
+    elif name in _INDEX:
+        made = _sugaring._ufunc(_INDEX[name])
     else:
         raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
     globals()[name] = made
@@ -31,20 +33,17 @@ def __getattr__(name: str) -> Any:
 def call(index: int, numbers: tuple[Any, ...], units: tuple[float, ...], nan: bool) -> Any:
     """The function `index` of columns and numbers, each in the unit at its place; NaN where refused, or an error."""
     numpy = _numpy()
-    places = [int(unit) for unit in units]
     if numpy is None:
-        return _listwise(index, numbers, places, nan)
-    module, name, arguments = _sugaring._rows()[index]
-    ufunc = _named(f"{module}_{name}")
+        return _listwise(index, numbers, list(map(int, units)), nan)
     _sugaring._tally()
-    result = _applied(ufunc, numbers, units, arguments)
+    result = _applied(_named(_NAMES[index]), numbers, units, _ARGUMENTS[index])
     lanes, refused = _sugaring._tally()
     if nan:
         return result
     if lanes == 0 and _is_lazy(result):
         raise _sugaring._missing("on_error", 'a column that is computed later needs on_error="nan"')
     if refused:
-        _raise_first(numpy, index, numbers, places, result)
+        _raise_first(numpy, index, numbers, list(map(int, units)), result)
     return result
 
 

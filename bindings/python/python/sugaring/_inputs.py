@@ -13,6 +13,65 @@ from . import units as _u
 from ._amounts import Measured, Price
 from ._sugaring import Quantity
 
+__all__ = [
+    "Air",
+    "Compensated",
+    "Container",
+    "DayInputs",
+    "Efficiency",
+    "EfficiencyOfGross",
+    "EfficiencyOfNet",
+    "Element",
+    "Evaporator",
+    "Finishing",
+    "Fuel",
+    "Given",
+    "Heat",
+    "HeatAreaRule",
+    "HeatHeldLevel",
+    "HeatHeldLevelHeldLevel",
+    "HeatLevelDrop",
+    "HeatPower",
+    "Hydrometer",
+    "HydrometerScale",
+    "Instrument",
+    "InstrumentByName",
+    "InstrumentHydrometer",
+    "InstrumentRefractometer",
+    "LeftInPan",
+    "Membrane",
+    "Moisture",
+    "MoistureDryBasis",
+    "MoistureWetBasis",
+    "Pan",
+    "PanKind",
+    "PanRun",
+    "Polarisation",
+    "PolarisationCoefficient",
+    "PolarisationModulus",
+    "Pump",
+    "PumpPoint",
+    "Refractometer",
+    "Run",
+    "RunRecirculateUntil",
+    "RunSinglePass",
+    "RunSinglePassSinglePass",
+    "Sap",
+    "SapReading",
+    "Target",
+    "TemperatureModel",
+    "TemperatureModelSingle",
+    "Until",
+    "UntilBrix",
+    "UntilDuration",
+    "UntilRecovery",
+    "UntilVolume",
+    "Warming",
+    "Wood",
+    "Written",
+    "WrittenPrice",
+]
+
 D = TypeVar("D")
 
 
@@ -91,10 +150,6 @@ class EfficiencyOfNet(TypedDict):
     """Of the net heat."""
 
     of_net: float | Given[_u.Ratio]
-
-
-Efficiency: TypeAlias = "EfficiencyOfGross | EfficiencyOfNet"
-"""Heat into the liquid per heat of the fuel."""
 
 
 class Element(TypedDict):
@@ -186,10 +241,6 @@ class HeatAreaRule(TypedDict):
     area_rule: PanKind
 
 
-Heat: TypeAlias = "HeatHeldLevel | HeatLevelDrop | HeatPower | HeatAreaRule"
-"""Heat into the liquid, however it is known."""
-
-
 class Hydrometer(TypedDict):
     """A hydrometer."""
 
@@ -207,10 +258,6 @@ class Hydrometer(TypedDict):
     """Standard uncertainty of its scale, °Bx."""
 
 
-HydrometerScale: TypeAlias = "Literal['brix']"
-"""Scales of a hydrometer."""
-
-
 class InstrumentHydrometer(TypedDict):
     """A glass hydrometer."""
 
@@ -221,13 +268,6 @@ class InstrumentRefractometer(TypedDict):
     """A refractometer."""
 
     refractometer: Refractometer
-
-
-Instrument: TypeAlias = "InstrumentHydrometer | InstrumentRefractometer"
-"""An instrument at hand."""
-
-
-InstrumentByName: TypeAlias = "Mapping[str, Instrument]"
 
 
 class LeftInPan(TypedDict):
@@ -292,10 +332,6 @@ class MoistureDryBasis(TypedDict):
     dry_basis: float | Given[_u.Ratio]
 
 
-Moisture: TypeAlias = "MoistureWetBasis | MoistureDryBasis"
-"""Water in wood."""
-
-
 class Pan(TypedDict):
     """The big pan."""
 
@@ -309,14 +345,6 @@ class Pan(TypedDict):
     """Inner width, 50 mm to 20 m."""
 
 
-PanKind: TypeAlias = "Literal['flat'] | Literal['flat_blower'] | Literal['flue']"
-"""Kinds of pan of the rule by area."""
-
-
-PanRun: TypeAlias = "Literal['batch']"
-"""How a pan is run."""
-
-
 class PolarisationModulus(TypedDict):
     """A fixed ratio of the °Brix at the wall."""
 
@@ -327,10 +355,6 @@ class PolarisationCoefficient(TypedDict):
     """A fixed film coefficient times area of one element, in m³/s."""
 
     coefficient: float
-
-
-Polarisation: TypeAlias = "Literal['rating_anchored'] | PolarisationModulus | PolarisationCoefficient | Literal['none']"
-"""How sugar gathers at the membrane."""
 
 
 class Pump(TypedDict):
@@ -387,10 +411,6 @@ class RunSinglePass(TypedDict):
     single_pass: RunSinglePassSinglePass
 
 
-Run: TypeAlias = "RunRecirculateUntil | RunSinglePass"
-"""How the rig is run."""
-
-
 class Sap(TypedDict):
     """A lot of sap."""
 
@@ -438,10 +458,6 @@ class TemperatureModelSingle(TypedDict):
     single: float
 
 
-TemperatureModel: TypeAlias = "Literal['makers'] | TemperatureModelSingle | Literal['viscosity'] | Literal['per_degree']"
-"""How permeance depends on temperature."""
-
-
 class UntilBrix(TypedDict):
     """At this °Brix of the tank."""
 
@@ -464,14 +480,6 @@ class UntilDuration(TypedDict):
     """After this time."""
 
     duration: Given[_u.Time]
-
-
-Until: TypeAlias = "UntilBrix | UntilVolume | UntilRecovery | UntilDuration"
-"""When recirculation ends."""
-
-
-Warming: TypeAlias = "Literal['isothermal'] | Literal['coupled']"
-"""Whether the tank's warming is counted in the hours."""
 
 
 class Wood(TypedDict):
@@ -518,3 +526,42 @@ class DayInputs(TypedDict):
     """When the syrup is done."""
     title: NotRequired[str]
     """Printed on top; to 80 characters."""
+
+
+Efficiency: TypeAlias = EfficiencyOfGross | EfficiencyOfNet
+"""Heat into the liquid per heat of the fuel."""
+
+Heat: TypeAlias = HeatHeldLevel | HeatLevelDrop | HeatPower | HeatAreaRule
+"""Heat into the liquid, however it is known."""
+
+HydrometerScale: TypeAlias = Literal["brix"]
+"""Scales of a hydrometer."""
+
+Instrument: TypeAlias = InstrumentHydrometer | InstrumentRefractometer
+"""An instrument at hand."""
+
+InstrumentByName: TypeAlias = Mapping[str, Instrument]
+
+Moisture: TypeAlias = MoistureWetBasis | MoistureDryBasis
+"""Water in wood."""
+
+PanKind: TypeAlias = Literal["flat"] | Literal["flat_blower"] | Literal["flue"]
+"""Kinds of pan of the rule by area."""
+
+PanRun: TypeAlias = Literal["batch"]
+"""How a pan is run."""
+
+Polarisation: TypeAlias = Literal["rating_anchored"] | PolarisationModulus | PolarisationCoefficient | Literal["none"]
+"""How sugar gathers at the membrane."""
+
+Run: TypeAlias = RunRecirculateUntil | RunSinglePass
+"""How the rig is run."""
+
+TemperatureModel: TypeAlias = Literal["makers"] | TemperatureModelSingle | Literal["viscosity"] | Literal["per_degree"]
+"""How permeance depends on temperature."""
+
+Until: TypeAlias = UntilBrix | UntilVolume | UntilRecovery | UntilDuration
+"""When recirculation ends."""
+
+Warming: TypeAlias = Literal["isothermal"] | Literal["coupled"]
+"""Whether the tank's warming is counted in the hours."""

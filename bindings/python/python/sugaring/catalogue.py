@@ -13,7 +13,6 @@ Range(argument='brix', unit=brix, low=0.0, high=85.0)
 from __future__ import annotations
 
 import json
-from functools import cache
 from importlib.resources import files
 from typing import Any, NamedTuple
 
@@ -72,16 +71,13 @@ class Function(NamedTuple):
     relation: Relation
 
 
-@cache
-def _all() -> dict[str, Any]:
-    return _sugaring._catalogue()
+_LISTS: dict[str, Any] = _sugaring._catalogue()
 
 
-@cache
 def functions() -> tuple[Function, ...]:
     """The public functions of numbers, by module."""
     made = []
-    for (module, name, summary, result), arguments, (path, inputs, output, source, accuracy) in _all()["functions"]:
+    for (module, name, summary, result), arguments, (path, inputs, output, source, accuracy) in _LISTS["functions"]:
         ranges = tuple(Range(argument, _sugaring._unit(word), low, high) for argument, word, low, high in inputs)
         relation = Relation(path, ranges, _sugaring._unit(output), source, accuracy)
         made.append(Function(module, name, summary, result, tuple(Argument(*part) for part in arguments), relation))
@@ -95,17 +91,17 @@ def relations() -> tuple[Relation, ...]:
 
 def units() -> tuple[Unit[Any], ...]:
     """Every unit word, by dimension."""
-    return tuple(_sugaring._unit(word) for word in _all()["units"])
+    return tuple(_sugaring._unit(word) for word in _LISTS["units"])
 
 
 def error_kinds() -> tuple[str, ...]:
     """Every kind of error."""
-    return (*_all()["error_kinds"], "internal")
+    return (*_LISTS["error_kinds"], "internal")
 
 
 def numbers() -> str:
     """Version of the results: the same inputs give the same bits under the same version."""
-    version: str = _all()["numbers"]
+    version: str = _LISTS["numbers"]
     return version
 
 

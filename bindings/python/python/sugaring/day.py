@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable, Mapping
     from typing import Literal
 
+    from ._inputs import *  # noqa: F403
     from ._inputs import DayInputs as DayInputs
 
 __all__ = ["DayInputs", "DayPlan", "Estimate", "Record", "plan"]
@@ -107,13 +108,15 @@ def plan(inputs: DayInputs | str, /, *, progress: Callable[[float], object] | No
     return DayPlan(text, dict(pages))
 
 
-def __getattr__(name: str) -> Any:
-    """The types of the inputs, which only annotations need."""
-    if not name.startswith("_"):
-        from . import _inputs
+if not TYPE_CHECKING:
 
-        if hasattr(_inputs, name):
-            return getattr(_inputs, name)
-    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    def __getattr__(name: str) -> Any:
+        """The types of the inputs, which only annotations need."""
+        if not name.startswith("_"):
+            from . import _inputs
+
+            if name in _inputs.__all__:
+                return getattr(_inputs, name)
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
 
 

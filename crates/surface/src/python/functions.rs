@@ -37,7 +37,8 @@ impl Carrier {
         match self {
             Self::Number => "float",
             Self::Column => "float | Column",
-            Self::List => "float | Sequence[float]",
+            // A quantity of a list is one of an array.
+            Self::List => "float | Sequence[float] | NDArray[np.float64]",
         }
     }
 
@@ -84,7 +85,7 @@ fn overload(row: &Function, carrier: Carrier, documented: bool) -> String {
     let mut arguments: Vec<String> = row
         .arguments
         .iter()
-        .map(|argument| format!("{}: {}", argument.name, kind(argument, carrier)))
+        .map(|argument| format!("{}: {}", argument.name, kind(argument, carrier.argument())))
         .collect();
     let positional = arguments.len().min(2);
     arguments.insert(positional, String::from("/"));
@@ -116,14 +117,11 @@ fn overload(row: &Function, carrier: Carrier, documented: bool) -> String {
     }
 }
 
-fn kind(argument: &Argument, carrier: Carrier) -> String {
-    let inner = carrier.argument();
+fn kind(argument: &Argument, inner: &str) -> String {
     match argument.kind {
         Kind::Station => String::from("StationPressure"),
         Kind::Quantity(plain) if plain.is_plain() => format!("{inner} | Quantity[_u.{}, {inner}]", dimension(plain)),
-        other => match carrier {
-            Carrier::Number => format!("Quantity[_u.{}]", dimension(other.dimension())),
-            _ => format!("Quantity[_u.{}, {inner}]", dimension(other.dimension())),
-        },
+        other if inner == "float" => format!("Quantity[_u.{}]", dimension(other.dimension())),
+        other => format!("Quantity[_u.{}, {inner}]", dimension(other.dimension())),
     }
 }

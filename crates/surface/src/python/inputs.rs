@@ -54,7 +54,17 @@ pub(super) fn files() -> Vec<File> {
         }
     }
     writer.object("DayInputs", &schema);
-    let text = format!("{WRITTEN}{TOP}{}", writer.text);
+    let mut names = writer.names;
+    names.extend(["Given", "Written", "WrittenPrice"].map(String::from));
+    names.sort_unstable();
+    let names: Vec<String> = names.iter().map(|name| format!("    \"{name}\",\n")).collect();
+    let all = format!("__all__ = [\n{}]\n\nD = ", names.concat());
+    let text = format!(
+        "{WRITTEN}{}{}\n{}",
+        TOP.replacen("D = ", &all, 1),
+        writer.text,
+        writer.aliases
+    );
     vec![File::new(format!("{PACKAGE}/_inputs.py"), text)]
 }
 
@@ -67,6 +77,8 @@ fn properties_of<'a>(schema: &'a Value, key: &str) -> Vec<(&'a str, &'a Value)> 
 #[derive(Default)]
 struct Writer {
     text: String,
+    aliases: String,
+    names: Vec<String>,
 }
 
 impl Writer {
@@ -76,9 +88,11 @@ impl Writer {
             return self.object(name, schema);
         }
         let what = self.kind(name, schema);
-        self.text += &format!("\n\n{name}: TypeAlias = {}\n", quoted(&what));
+        self.names.push(name.clone());
+        // Aliases are read as they stand, so that the classes come before them.
+        self.aliases += &format!("\n{name}: TypeAlias = {what}\n");
         if !description(schema).is_empty() {
-            self.text += &docstring(description(schema), "");
+            self.aliases += &docstring(description(schema), "");
         }
     }
 
@@ -101,6 +115,7 @@ impl Writer {
                 format!("    {key}: {what}\n{said}")
             })
             .collect();
+        self.names.push(name.to_owned());
         self.text += &format!("\n\nclass {name}(TypedDict):\n");
         if !description(schema).is_empty() {
             self.text += &format!("{}\n", docstring(description(schema), "    "));
@@ -163,9 +178,4 @@ fn referred(target: &str) -> String {
         Some(known) => format!("Given[_u.{}]", dimension(known)),
         None => class(target),
     }
-}
-
-/// An alias names types that come later.
-fn quoted(kind: &str) -> String {
-    format!("\"{}\"", kind.replace('"', "'"))
 }
