@@ -27,8 +27,8 @@ def bits(value):
 
 
 # The SI word of each dimension, as the core's `Unit::base` has it.
-SI = """cubic_metre kg kelvin delta_c pa pa_gauge metre square_metre seconds cubic_metre_per_s kg_per_s watt joule kg_per_m3
-gram_per_litre joule_per_kg joule_per_kg_k pascal_s w_per_m_k cubic_metre_per_s_pa per_kelvin fraction brix each"""
+SI = """cubic_metre kg kelvin delta_c pa pa_gauge metre square_metre seconds cubic_metre_per_s kg_per_s watt joule
+kg_per_m3 gram_per_litre joule_per_kg joule_per_kg_k pascal_s w_per_m_k cubic_metre_per_s_pa per_kelvin fraction brix each"""
 BASE = {word.dimension: word for word in (getattr(units, name) for name in SI.split())}
 
 

@@ -80,8 +80,8 @@ def test_docstrings(name):
     module = importlib.import_module(f"sugaring.{name}" if name else "sugaring")
     tests = doctest.DocTestFinder(exclude_empty=True).find(module, module.__name__, module=False)
     if not hasattr(module, "__file__") or name == "air":
-        members = vars(module).values()
-        texts = [(member.__name__, member.__doc__) for member in members if getattr(member, "__doc__", None) and hasattr(member, "__name__")]
+        members = [member for member in vars(module).values() if hasattr(member, "__name__")]
+        texts = [(member.__name__, member.__doc__) for member in members if member.__doc__]
         parser = doctest.DocTestParser()
         tests = [parser.get_doctest(text, {}, label, None, 0) for label, text in texts]
     runner = doctest.DocTestRunner(optionflags=doctest.IGNORE_EXCEPTION_DETAIL)

@@ -47,6 +47,7 @@ macro_rules! python_functions {
             pub(super) fn register(parent: &Bound<'_, PyModule>) -> PyResult<()> {
                 let module = PyModule::new(parent.py(), concat!("sugaring.", stringify!($module)))?;
                 module.gil_used(false)?;
+                module.setattr("__doc__", include_str!(concat!("../docs/", stringify!($module), ".txt")))?;
                 $( module.add_function(wrap_pyfunction!($name, &module)?)?; )+
                 parent.add(stringify!($module), module)
             }

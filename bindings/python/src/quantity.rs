@@ -1,6 +1,7 @@
 //! `Quantity`: a number or a column with its unit.
 
 use pyo3::{
+    PyTraverseError, PyVisit,
     basic::CompareOp,
     exceptions::PyTypeError,
     prelude::*,
@@ -316,6 +317,13 @@ impl Quantity {
 
     fn __abs__(&self, py: Python<'_>) -> PyResult<Self> {
         guarded(py, || arithmetic::scaled(self, py, "__abs__"))
+    }
+
+    fn __traverse__(&self, visit: PyVisit<'_>) -> Result<(), PyTraverseError> {
+        match &self.number {
+            Number::Scalar(_) => Ok(()),
+            Number::Column(column) => visit.call(column),
+        }
     }
 
     fn __copy__(slf: Bound<'_, Self>) -> Bound<'_, Self> {

@@ -30,6 +30,12 @@ def quantity(data: dict[str, Any]) -> Quantity[Any]:
     return unit_of(data["unit"])(data["value"])
 
 
+def copied(data: dict[str, Any]) -> dict[str, Any]:
+    """JSON's own values, for a reader to do with as they like."""
+    copy: dict[str, Any] = json.loads(json.dumps(data))
+    return copy
+
+
 class Record:
     """Named, read-only fields of a plan; a field without an answer is None."""
 
@@ -44,8 +50,7 @@ class Record:
 
     def to_dict(self) -> dict[str, Any]:
         """The record as JSON's own values: a copy."""
-        copy: dict[str, Any] = json.loads(json.dumps(self._data))
-        return copy
+        return copied(self._data)
 
     def __setattr__(self, name: str, value: object) -> None:
         raise AttributeError(f"a plan is read-only: {name}")

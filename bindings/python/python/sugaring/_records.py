@@ -6,7 +6,7 @@ from __future__ import annotations
 from typing import Any, ClassVar, Literal
 
 from . import units as _u
-from ._record import Estimate, Record, Shape, quantity
+from ._record import Estimate, Record, Shape, copied, quantity
 from ._sugaring import Quantity
 
 
@@ -619,7 +619,7 @@ class PlanRecord(Record):
         "balance": Balance,
         "containers": [Filled],
         "coverage": None,
-        "inputs": None,
+        "inputs": copied,
         "marks": [Mark],
         "numbers": None,
         "other_hours": OtherHours,

@@ -1,4 +1,7 @@
 # Written by `cargo xtask surface`: change what it is made from.
+"""Air pressure: the pressure in the sugarhouse, the three numbers that are called a barometer's, and the standard
+atmosphere.
+"""
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
 from typing import Literal, final, overload

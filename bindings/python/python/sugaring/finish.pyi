@@ -1,4 +1,5 @@
 # Written by `cargo xtask surface`: change what it is made from.
+"""The finish: where syrup is done today, how much to fill hot, what fits into which containers."""
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
 from typing import Literal, overload

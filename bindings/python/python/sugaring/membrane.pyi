@@ -1,4 +1,5 @@
 # Written by `cargo xtask surface`: change what it is made from.
+"""Membranes: concentrating sap by reverse osmosis."""
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
 from typing import Literal, overload

@@ -1,4 +1,7 @@
 # Written by `cargo xtask surface`: change what it is made from.
+"""Sucrose solutions, from sap to syrup: density, heat, viscosity, solubility, and one water activity behind boiling
+point, osmotic pressure and freezing point, so that they cannot disagree.
+"""
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
 from typing import Literal, overload

@@ -1,4 +1,5 @@
 # Written by `cargo xtask surface`: change what it is made from.
+"""Seeded draws, quantiles, and standard uncertainties from what an instrument's sheet says."""
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
 from typing import Literal, overload

@@ -1,4 +1,5 @@
 # Written by `cargo xtask surface`: change what it is made from.
+"""Water: the boiling line, the latent heat, the liquid that sap, permeate and syrup are made of."""
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
 from typing import Literal, overload

@@ -1,19 +1,30 @@
 //! Docstrings of the functions, as the binding includes them: numpydoc, with limits, source, accuracy and an example.
 
+use std::{collections::BTreeSet, fs};
+
 use sugaring::{
     catalogue::{self, Function, Kind},
     units::{Quantity, Unit},
 };
 
 use super::words::{dimension, number, typed};
-use crate::File;
+use crate::{File, file::top};
 
 pub(super) fn files() -> Vec<File> {
-    let path = |row: &Function| format!("bindings/python/docs/{}.{}.txt", row.module, row.name);
-    catalogue::functions()
-        .iter()
-        .map(|row| File::new(path(row), text(row)))
-        .collect()
+    let path = |name: &str| format!("bindings/python/docs/{name}.txt");
+    let rows = catalogue::functions().iter();
+    let rows = rows.map(|row| File::new(path(&format!("{}.{}", row.module, row.name)), text(row)));
+    let modules: BTreeSet<&str> = catalogue::functions().iter().map(|row| row.module).collect();
+    let modules = modules.into_iter().map(|name| File::new(path(name), module(name)));
+    modules.chain(rows).collect()
+}
+
+/// The first paragraph of the core's own documentation of a module.
+pub(super) fn module(name: &str) -> String {
+    let source = fs::read_to_string(top().join(format!("crates/sugaring/src/{name}/mod.rs"))).unwrap_or_default();
+    let lines = source.lines().map_while(|line| line.strip_prefix("//!"));
+    let first: Vec<&str> = lines.map(str::trim).take_while(|line| !line.is_empty()).collect();
+    format!("{}\n", first.join("\n").replace(['[', ']'], ""))
 }
 
 /// The docstring of a row.

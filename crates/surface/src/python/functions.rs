@@ -54,6 +54,7 @@ impl Carrier {
 fn stub(module: &str, rows: &[&Function]) -> String {
     let hand = std::fs::read_to_string(top().join(format!("bindings/python/stubs/{module}.pyi"))).unwrap_or_default();
     let mut text = String::from(WRITTEN);
+    text += &docstring(&docs::module(module), "");
     text += "# mypy: disable-error-code=\"overload-overlap\"\n";
     let more = if hand.is_empty() { "" } else { "final, " };
     text += &format!("from collections.abc import Sequence\nfrom typing import Literal, {more}overload\n\n");

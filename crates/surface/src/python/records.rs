@@ -19,7 +19,7 @@ from __future__ import annotations
 from typing import Any, ClassVar, Literal
 
 from . import units as _u
-from ._record import Estimate, Record, Shape, quantity
+from ._record import Estimate, Record, Shape, copied, quantity
 from ._sugaring import Quantity
 "#;
 
@@ -126,7 +126,7 @@ impl<'a> Writer<'a> {
 
     fn referred(&mut self, target: &str) -> Field {
         if target == "DayInputs" {
-            return Field::plain("dict[str, Any]");
+            return Field::made("dict[str, Any]", "copied");
         }
         if target == "Quantity" {
             return Field::made("Quantity[Any]", "quantity");
