@@ -3,7 +3,7 @@
 import json
 import math
 import struct
-from collections import defaultdict
+from collections import Counter, defaultdict
 from pathlib import Path
 
 import numpy as np
@@ -65,6 +65,8 @@ def vectors():
 
 
 VECTORS = vectors()
+# What was judged, for the summary.
+JUDGED = Counter()
 
 
 def test_every_function_has_vectors():
@@ -84,6 +86,8 @@ def test_numbers(name):
         if said != expected:
             wrong.append((given, expected, said))
     assert not wrong
+    JUDGED["vectors"] += len(VECTORS[name])
+    JUDGED["functions"] += 1
 
 
 @pytest.mark.parametrize("name", VECTORS)
@@ -105,6 +109,7 @@ def test_columns(name):
             assert bits(result) == wanted
             judged += 1
     assert judged == len(VECTORS[name])
+    JUDGED["lanes"] += judged
 
 
 CALLS = [json.loads(line) for line in (FOLDER / "calls.jsonl").read_text("utf-8").splitlines()]
