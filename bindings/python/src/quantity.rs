@@ -119,9 +119,14 @@ pub(crate) fn convert(number: f64, from: &'static units::Unit, to: &'static unit
     }
 }
 
+/// Whether numbers in `unit` are SI already.
+pub(crate) fn is_si(unit: &'static units::Unit) -> bool {
+    ptr::eq(unit, units::Unit::base(unit.dimension))
+}
+
 /// `number` in SI; in the SI unit it stays as it is, -0 too.
 pub(crate) fn si(number: f64, unit: &'static units::Unit) -> f64 {
-    if ptr::eq(unit, units::Unit::base(unit.dimension)) {
+    if is_si(unit) {
         number
     } else {
         unit.to_si(number)

@@ -211,9 +211,10 @@ unsafe extern "C" fn row_loop(
 unsafe fn in_si(column: &mut [f64], first: usize, places: Operand) {
     if places.step == 0 {
         // SAFETY: by the caller; a column has a lane at least.
-        let unit = at(unsafe { places.read(first) });
-        for lane in column {
-            *lane = unit.map_or(f64::NAN, |unit| quantity::si(*lane, unit));
+        match at(unsafe { places.read(first) }) {
+            Some(unit) if quantity::is_si(unit) => {}
+            Some(unit) => column.iter_mut().for_each(|lane| *lane = unit.to_si(*lane)),
+            None => column.fill(f64::NAN),
         }
         return;
     }

@@ -92,10 +92,14 @@ def _number(value: Any, name: str) -> Any:
 def _column(value: Any, name: str, dtype: Any) -> Any:
     """An array-like of numbers; of objects only where each is a number or nothing."""
     kind = getattr(dtype, "kind", None)
-    if _is_flag(dtype) or kind in ("U", "S", "M", "m", "V", "c") or str(dtype) in ("str", "String"):
+    # Polars says of itself what is a number; a lazy expression has no type yet.
+    is_numeric = getattr(dtype, "is_numeric", lambda: True)
+    if _is_flag(dtype) or kind in ("U", "S", "M", "m", "V", "c", "T") or str(dtype) == "str" or not is_numeric():
         raise _sugaring._foreign(name, f"<{type(value).__name__} of {dtype}>", "a column of numbers")
     if kind == "O":
         _list(value.tolist(), name)
+        return value.astype("float64")
+    if kind == "f" and dtype.itemsize > 8:
         return value.astype("float64")
     return value
 
