@@ -126,11 +126,7 @@ pub(crate) fn is_si(unit: &'static units::Unit) -> bool {
 
 /// `number` in SI; in the SI unit it stays as it is, -0 too.
 pub(crate) fn si(number: f64, unit: &'static units::Unit) -> f64 {
-    if is_si(unit) {
-        number
-    } else {
-        unit.to_si(number)
-    }
+    if is_si(unit) { number } else { unit.to_si(number) }
 }
 
 #[pymethods]
