@@ -1,7 +1,7 @@
 //! The core for JavaScript: numbers in SI and JSON across the border, nothing that needs freeing.
 //!
 //! Every function answers a plain value; where the core refused, a number is NaN or a text is absent, and
-//! [`refusal::last_error`] tells why. The facade in `js/` gives the names, units and types.
+//! `last_error` tells why. The facade in `js/` gives the names, units and types.
 #![forbid(unsafe_code)]
 #![expect(
     unreachable_pub,
