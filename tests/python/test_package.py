@@ -303,6 +303,13 @@ def test_measured_and_price_in_a_plan():
     assert plan.totals.fuel[0].cost > 0
 
 
+def test_types_of_inputs_and_plans_are_there():
+    plan = day.plan(LEAST)
+    assert type(plan.steps[0]) is day.Step and type(plan.totals) is day.Totals
+    assert day.DayInputs.__required_keys__ >= {"air", "sap", "evaporator", "target"}
+    assert day.Air.__annotations__
+
+
 def test_catalogue():
     assert {(row.module, row.name) for row in catalogue.functions()} >= {("sucrose", "density"), ("water", "viscosity")}
     assert len(catalogue.relations()) == len(catalogue.functions()) > 35

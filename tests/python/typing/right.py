@@ -106,6 +106,14 @@ assert_type(plan.totals.hours.quantity.to(hours), float)
 day.plan('{"air": {}}') if plan.title is None else plan.page(system="us")
 assert_type(catalogue.functions()[0].relation.inputs[0].low, float)
 
+
+
+def longest(steps: tuple[day.Step, ...]) -> day.Estimate[units.Time]:
+    return max((step.duration for step in steps), key=lambda duration: duration.value)
+
+
+assert longest(plan.steps).to(hours) > 0
+
 try:
     sucrose.density(99, deg_c(20))
 except OutOfRange as error:

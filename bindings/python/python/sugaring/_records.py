@@ -9,6 +9,34 @@ from . import units as _u
 from ._record import Estimate, Record, Shape, copied, quantity
 from ._sugaring import Quantity
 
+__all__ = [
+    "AirToday",
+    "Balance",
+    "ContainerCost",
+    "Cost",
+    "Electricity",
+    "Filled",
+    "FuelLine",
+    "Mark",
+    "OtherHours",
+    "PlanRecord",
+    "Remains",
+    "Remark",
+    "Rest",
+    "RestsOn",
+    "Settings",
+    "StageState",
+    "Step",
+    "Stop",
+    "Stream",
+    "SyrupMade",
+    "ToFinish",
+    "Totals",
+    "Watch",
+    "WaterRemoved",
+    "WithoutMembrane",
+]
+
 
 class AirToday(Record):
     """Today's air."""

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
     from typing import Literal
 
     from ._inputs import *  # noqa: F403
+    from ._records import *  # noqa: F403
     from ._inputs import DayInputs as DayInputs
 
 __all__ = ["DayInputs", "DayPlan", "Estimate", "Record", "plan"]
@@ -111,7 +112,9 @@ def plan(inputs: DayInputs | str, /, *, progress: Callable[[float], object] | No
 if not TYPE_CHECKING:
 
     def __getattr__(name: str) -> Any:
-        """The types of the inputs, which only annotations need."""
+        """The types of inputs and of a plan's parts, which only annotations need."""
+        if name in _records.__all__:
+            return getattr(_records, name)
         if not name.startswith("_"):
             from . import _inputs
 

@@ -31,9 +31,14 @@ pub(super) fn files() -> Vec<File> {
         text: String::new(),
     };
     writer.record("PlanRecord", &schema, "Record");
+    let mut names: Vec<String> = writer.done.iter().map(|name| class(name)).collect();
+    names.push(String::from("PlanRecord"));
+    names.sort_unstable();
+    let names: Vec<String> = names.iter().map(|name| format!("    \"{name}\",\n")).collect();
+    let all = format!("\n__all__ = [\n{}]\n", names.concat());
     vec![File::new(
         format!("{PACKAGE}/_records.py"),
-        format!("{WRITTEN}{TOP}{}", writer.text),
+        format!("{WRITTEN}{TOP}{all}{}", writer.text),
     )]
 }
 
