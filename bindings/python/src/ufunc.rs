@@ -132,11 +132,39 @@ impl Operand {
         }
     }
 
+    /// Whether the lanes lie end to end.
+    fn is_dense(self) -> bool {
+        self.step.unsigned_abs() == size_of::<f64>() && self.step > 0
+    }
+
+    /// Writes `lanes` from `first` on.
+    ///
+    /// # Safety
+    /// As [`Operand::write`], for `first` and all that follow.
+    unsafe fn spill(self, first: usize, lanes: &[f64]) {
+        if self.is_dense() {
+            let to = self.start.wrapping_offset(self.offset(first)).cast::<u8>();
+            // SAFETY: by the caller the lanes lie there, end to end; bytes need no alignment, and ours are apart.
+            unsafe { ptr::copy_nonoverlapping(lanes.as_ptr().cast(), to, size_of_val(lanes)) };
+            return;
+        }
+        for (offset, lane) in lanes.iter().enumerate() {
+            // SAFETY: by the caller.
+            unsafe { self.write(first + offset, *lane) };
+        }
+    }
+
     /// Fills `lanes` from `first` on.
     ///
     /// # Safety
     /// As [`Operand::read`], for `first` and all that follow.
     unsafe fn fill(self, first: usize, lanes: &mut [f64]) {
+        if self.is_dense() {
+            let from = self.start.wrapping_offset(self.offset(first)).cast::<u8>();
+            // SAFETY: by the caller the lanes lie there, end to end; bytes need no alignment, and ours are apart.
+            unsafe { ptr::copy_nonoverlapping(from, lanes.as_mut_ptr().cast(), size_of_val(lanes)) };
+            return;
+        }
         for (offset, lane) in lanes.iter_mut().enumerate() {
             // SAFETY: by the caller.
             *lane = unsafe { self.read(first + offset) };
@@ -191,10 +219,8 @@ unsafe extern "C" fn row_loop(
             let [a, b, c, d] = columns.each_ref().map(|column| column.get(..width).unwrap_or_default());
             let all = [a, b, c, d];
             refused += row.block(all.get(..count).unwrap_or_default(), results);
-            for (offset, result) in results.iter().enumerate() {
-                // SAFETY: `first + offset` is below `lanes`.
-                unsafe { out.write(first + offset, *result) };
-            }
+            // SAFETY: `first + width` is at most `lanes`.
+            unsafe { out.spill(first, results) };
         }
         refused
     })
