@@ -2,7 +2,10 @@
 //
 // `cargo xtask javascript` first, then `node benches/javascript/figures.mjs`. Best of 7; ratios count, not nanoseconds.
 
-import init, { sucrose, water } from "../../tests/node/node_modules/sugaring/index.js";
+import { readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+
+import init, { day, sucrose, water } from "../../tests/node/node_modules/sugaring/index.js";
 import { deg_c, gal, kg_per_m3, litre } from "../../tests/node/node_modules/sugaring/units.js";
 
 await init();
@@ -52,3 +55,12 @@ const temperatures = deg_c(celsius);
 const bare = best("1e6 lanes of a 5 x 5 polynomial, plain JavaScript", n, plain);
 const column = best("1e6 lanes of density(brix, deg_c(t)).to(kg_per_m3)", n, () => sucrose.density(brix, temperatures).to(kg_per_m3));
 console.log(`column against plain JavaScript: ${(column / bare).toFixed(2)}`);
+
+const inputs = readFileSync(new URL("../../examples/far_orchard.json", import.meta.url), "utf8");
+best("the demo plan with its 1000 draws", 1, () => day.plan(inputs));
+
+for (const name of ["sugaring.wasm", "glue.js", "inline.js"]) {
+  const bytes = readFileSync(new URL(`../../tests/node/node_modules/sugaring/${name}`, import.meta.url));
+  const sent = gzipSync(bytes, { level: 9 }).length;
+  console.log(`${name.padEnd(58)} ${(bytes.length / 1000).toFixed(0).padStart(9)} kB, ${(sent / 1000).toFixed(0)} kB gzip`);
+}

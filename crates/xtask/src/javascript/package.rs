@@ -1,7 +1,7 @@
 //! The npm package, put together from what is written, generated and built.
 
 use std::{
-    fs,
+    env, fs,
     path::{Path, PathBuf},
     process::Command,
 };
@@ -55,6 +55,13 @@ impl Package {
             "--features",
             self.features,
         ]);
+        // Panics name source files: of the crates alone, not of where this machine keeps them.
+        if let Some(home) = cargo_home() {
+            build.env(
+                "CARGO_ENCODED_RUSTFLAGS",
+                format!("--remap-path-prefix={}=cargo", home.display()),
+            );
+        }
         Ok(build)
     }
 
@@ -144,6 +151,11 @@ pub(crate) fn project() -> Prepared<()> {
             .arg(line)
             .current_dir(&project),
     )
+}
+
+fn cargo_home() -> Option<PathBuf> {
+    let named = env::var_os("CARGO_HOME").map(PathBuf::from);
+    named.or_else(|| env::home_dir().map(|home| home.join(".cargo")))
 }
 
 /// The workspace's version, which is that of every face.
