@@ -342,3 +342,9 @@ def test_foreign_quantities():
             return 293.15
 
     assert sucrose.density(50, Astronomical()).to(kg_per_m3) == here
+
+
+def test_the_library_names_no_folder_of_the_machine_that_built_it():
+    library = Path(sugaring._sugaring.__file__).read_bytes()
+    assert b"/.cargo/registry" not in library
+    assert str(Path.home()).encode() + b"/.cargo" not in library

@@ -92,3 +92,12 @@ pub(crate) fn kilobytes(bytes: u64) -> String {
 pub(crate) fn marks(path: &str, mark: &str) -> Result<String, String> {
     Ok(read(&top().join(path))?.matches(mark).count().to_string())
 }
+
+/// Panics name source files: those of a build to hand on name the crates alone, not where this machine keeps them.
+pub(crate) fn without_folders(build: &mut Command) {
+    let named = env::var_os("CARGO_HOME").map(PathBuf::from);
+    if let Some(home) = named.or_else(|| env::home_dir().map(|home| home.join(".cargo"))) {
+        let flag = format!("--remap-path-prefix={}=cargo", home.display());
+        build.env("CARGO_ENCODED_RUSTFLAGS", flag);
+    }
+}

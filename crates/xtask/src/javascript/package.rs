@@ -1,7 +1,7 @@
 //! The npm package, put together from what is written, generated and built.
 
 use std::{
-    env, fs,
+    fs,
     path::{Path, PathBuf},
     process::Command,
 };
@@ -9,7 +9,7 @@ use std::{
 use super::node;
 use crate::{
     chain::Prepared,
-    command::{cargo, done, emptied, entries, kilobytes, program, read, said, target, top, write},
+    command::{cargo, done, emptied, entries, kilobytes, program, read, said, target, top, without_folders, write},
     wasm_target,
 };
 
@@ -55,13 +55,7 @@ impl Package {
             "--features",
             self.features,
         ]);
-        // Panics name source files: of the crates alone, not of where this machine keeps them.
-        if let Some(home) = cargo_home() {
-            build.env(
-                "CARGO_ENCODED_RUSTFLAGS",
-                format!("--remap-path-prefix={}=cargo", home.display()),
-            );
-        }
+        without_folders(&mut build);
         Ok(build)
     }
 
@@ -151,11 +145,6 @@ pub(crate) fn project() -> Prepared<()> {
             .arg(line)
             .current_dir(&project),
     )
-}
-
-fn cargo_home() -> Option<PathBuf> {
-    let named = env::var_os("CARGO_HOME").map(PathBuf::from);
-    named.or_else(|| env::home_dir().map(|home| home.join(".cargo")))
 }
 
 /// The workspace's version, which is that of every face.

@@ -9,7 +9,7 @@ use super::{
 };
 use crate::{
     chain::{Chain, Prepared},
-    command::{emptied, entries, marks, size, target},
+    command::{emptied, entries, marks, size, target, without_folders},
     report::Report,
 };
 
@@ -61,6 +61,7 @@ fn build(folder: &Path) -> Command {
     let mut build = tool("maturin", "build --release --locked --manifest-path");
     build.arg(MANIFEST).arg("--out").arg(folder);
     build.env("CARGO_TARGET_DIR", target());
+    without_folders(&mut build);
     build
 }
 
