@@ -100,6 +100,21 @@ impl Quantity {
         Error::foreign("", &format!("a column in {}", self.shown.word), wanted.article_name())
     }
 
+    /// The unit of a word, which must be of this dimension.
+    fn wanted(&self, word: &Bound<'_, PyAny>) -> PyResult<&'static units::Unit> {
+        let py = word.py();
+        let Ok(unit) = word.cast::<Unit>() else {
+            let error = Error::foreign("unit", &described(word), "a unit word such as litre");
+            return Err(raise(py, &error));
+        };
+        let unit = unit.get().unit;
+        if unit.dimension == self.dimension() {
+            Ok(unit)
+        } else {
+            Err(raise(py, &self.unlike(unit.dimension).named("quantity")))
+        }
+    }
+
     fn text(&self, py: Python<'_>) -> PyResult<String> {
         if let Some(quantity) = self.core() {
             return Ok(quantity.to_string());
@@ -141,16 +156,7 @@ impl Quantity {
     #[pyo3(signature = (unit, /))]
     fn to(&self, py: Python<'_>, unit: &Bound<'_, PyAny>) -> PyResult<Py<PyAny>> {
         guarded(py, || {
-            let Ok(word) = unit.cast::<Unit>() else {
-                return Err(raise(
-                    py,
-                    &Error::foreign("unit", &described(unit), "a unit word such as litre"),
-                ));
-            };
-            let unit = word.get().unit;
-            if unit.dimension != self.dimension() {
-                return Err(raise(py, &self.unlike(unit.dimension).named("quantity")));
-            }
+            let unit = self.wanted(unit)?;
             self.number_in(py, unit)?.object(py)
         })
     }
@@ -177,16 +183,7 @@ impl Quantity {
     #[pyo3(signature = (unit, /))]
     fn shown_in(&self, py: Python<'_>, unit: &Bound<'_, PyAny>) -> PyResult<Self> {
         guarded(py, || {
-            let Ok(word) = unit.cast::<Unit>() else {
-                return Err(raise(
-                    py,
-                    &Error::foreign("unit", &described(unit), "a unit word such as litre"),
-                ));
-            };
-            let unit = word.get().unit;
-            if unit.dimension != self.dimension() {
-                return Err(raise(py, &self.unlike(unit.dimension).named("quantity")));
-            }
+            let unit = self.wanted(unit)?;
             Ok(Self::result(self.number.clone_ref(py), self.held, unit))
         })
     }
