@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import init, { Quantity, StationPressure, air, day, sucrose } from "sugaring";
-import { deg_c, deg_f, gal, isQuantity, kg_per_m3, kpa, litre, measured, parse, price, quantity } from "sugaring/units";
+import { deg_c, deg_f, delta_c, delta_f, gal, isQuantity, kg_per_m3, kpa, litre, measured, parse, percent, price, psi, psi_gauge, quantity } from "sugaring/units";
 
 await init();
 
@@ -49,6 +49,19 @@ test("a result keeps the very bits of the core, whatever it is shown in", () => 
   assert.equal(boils.unit, "°C");
   assert.equal(sucrose.brixFromBoiling(boils, station).toFixed(9), "66.900000000");
   assert.ok(Object.is(boils.value, boils.to(deg_c)));
+});
+
+test("an uncertainty is written in steps of the value's unit", () => {
+  const sizes = [
+    [measured(deg_f(60), delta_c(0.5)), 0.9],
+    [measured(deg_f(60), delta_f(0.7)), 0.7],
+    [measured(deg_c(20), delta_f(0.9)), 0.5],
+    [measured(psi_gauge(110), psi(2)), 2],
+    [measured(gal(40), gal(0.3)), 0.3],
+    [measured(percent(35), 0.01), 1],
+    [measured(66.9, 0.1), 0.1],
+  ];
+  for (const [{ uncertainty }, wanted] of sizes) assert.equal(uncertainty, wanted);
 });
 
 test("figures of a plan are quantities again", () => {

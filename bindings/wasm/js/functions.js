@@ -174,8 +174,7 @@ function fill(view, { si, unit, numbers }, start, length) {
   } else if (unit === undefined) {
     for (let i = 0; i < length; i++) view[i] = numbers[start + i];
   } else {
-    const { zero, times, over, offset } = unit;
-    for (let i = 0; i < length; i++) view[i] = ((numbers[start + i] - zero) * times) / over + offset;
+    for (let i = 0; i < length; i++) view[i] = unit.toSi(numbers[start + i]);
   }
 }
 

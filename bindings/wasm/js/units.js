@@ -38,8 +38,9 @@ export function measured(value, uncertainty) {
   if (stepsUnit.dimension !== dimension && !plain) {
     throw wrongDimension(quantityOf(steps, stepsUnit), units.find((known) => known.dimension === dimension));
   }
-  const same = unit.times === stepsUnit.times && unit.over === stepsUnit.over;
-  const size = same ? steps : ((steps * stepsUnit.times) / stepsUnit.over / unit.times) * unit.over;
+  // The uncertainty is written in steps of the value's unit.
+  const step = units.find((known) => known.dimension === dimension && known.times === unit.times && known.over === unit.over);
+  const size = step === stepsUnit ? steps : step.fromSi(stepsUnit.toSi(steps));
   return Object.freeze(unit.symbol === "" ? { value: number, uncertainty: size } : { value: number, unit: unit.symbol, uncertainty: size });
 }
 
