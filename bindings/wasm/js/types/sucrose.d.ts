@@ -43,6 +43,45 @@ export function sugarPerVolume(brix: Plain<"brix">, temperature: Taken<"temperat
 export function sugarPerVolume(brix: PlainColumn<"brix">, temperature: TakenColumn<"temperature">, options?: Options): Quantity<"concentration", Float64Array>;
 
 /**
+ * What a scale shows of a volume of the solution, weighed in air.
+ *
+ * Source: density of ICUMSA SPS-4, weighed in air of 1.2 kg/m³ with brass of 8400 kg/m³ as NBS Circular 440 does.
+ *
+ * @param brix 0 to 85 °Bx
+ * @param temperature 0 to 100 °C
+ * @returns In kg/m³; accuracy: 10 to 30 °C: 0.1 kg/m³ to 35 °Bx, 0.4 to 78 °Bx, 0.9 to 85 °Bx; 0.25 at best from 0 to 10 and 30 to 55 °C; 1.5 above 55 °C
+ * @throws SugaringError
+ */
+export function weightInAir(brix: Plain<"brix">, temperature: Taken<"temperature">, options?: Options): Quantity<"density">;
+export function weightInAir(brix: PlainColumn<"brix">, temperature: TakenColumn<"temperature">, options?: Options): Quantity<"density", Float64Array>;
+
+/**
+ * Refractive index of a sucrose solution for yellow sodium light, against air.
+ *
+ * Source: Lorentz and Lorenz mixing on the density; sucrose by least squares to OIV-MA-AS2-02 Tables I and II and to the ICUMSA table (from memory), water by IAPWS R9-97.
+ *
+ * @param brix 0 to 85 °Bx
+ * @param temperature 5 to 60 °C
+ * @returns A number; accuracy: at 20 °C 0.00001 to 30 °Bx, 0.00003 to 75 °Bx; the correction for temperature 0.02 °Bx from 10 to 17 °C, 0.05 °Bx elsewhere to 40 °C; not checked above
+ * @throws SugaringError
+ */
+export function refractiveIndex(brix: Plain<"brix">, temperature: Taken<"temperature">, options?: Options): number;
+export function refractiveIndex(brix: PlainColumn<"brix">, temperature: TakenColumn<"temperature">, options?: Options): Float64Array;
+
+/**
+ * °Brix of the sucrose solution of this refractive `index` at `temperature`: the inverse of `refractive_index`.
+ *
+ * Source: Lorentz and Lorenz mixing on the density; sucrose by least squares to OIV-MA-AS2-02 Tables I and II and to the ICUMSA table (from memory), water by IAPWS R9-97.
+ *
+ * @param index 1.32 to 1.51
+ * @param temperature 5 to 60 °C
+ * @returns In °Bx; accuracy: at 20 °C 0.00001 to 30 °Bx, 0.00003 to 75 °Bx; the correction for temperature 0.02 °Bx from 10 to 17 °C, 0.05 °Bx elsewhere to 40 °C; not checked above
+ * @throws SugaringError
+ */
+export function brixFromRefractiveIndex(index: Plain<"ratio">, temperature: Taken<"temperature">, options?: Options): number;
+export function brixFromRefractiveIndex(index: PlainColumn<"ratio">, temperature: TakenColumn<"temperature">, options?: Options): Float64Array;
+
+/**
  * Share of the hot volume that is gone when the solution has cooled.
  *
  * Source: ICUMSA SPS-4 in Bubnik, Kadlec, Urban, Bruhns, Sugar Technologists Manual (1995), p. 164.
@@ -121,6 +160,32 @@ export function heatToWarm(brix: PlainColumn<"brix">, from_temperature: TakenCol
  */
 export function viscosity(brix: Plain<"brix">, temperature: Taken<"temperature">, options?: Options): Quantity<"viscosity">;
 export function viscosity(brix: PlainColumn<"brix">, temperature: TakenColumn<"temperature">, options?: Options): Quantity<"viscosity", Float64Array>;
+
+/**
+ * Viscosity of syrup by the published form of Génotelle.
+ *
+ * Source: Mathlouthi and Génotelle 1995, viscosity of pure sucrose solutions.
+ *
+ * @param brix 55 to 75 °Bx
+ * @param temperature 20 to 40 °C
+ * @returns In mPa·s; accuracy: 2.5 %
+ * @throws SugaringError
+ */
+export function viscosityGenotelle(brix: Plain<"brix">, temperature: Taken<"temperature">, options?: Options): Quantity<"viscosity">;
+export function viscosityGenotelle(brix: PlainColumn<"brix">, temperature: TakenColumn<"temperature">, options?: Options): Quantity<"viscosity", Float64Array>;
+
+/**
+ * Thermal conductivity of a sucrose solution.
+ *
+ * Source: Llano 2005, as a public module cites it, liquor properties.
+ *
+ * @param brix 0 to 70 °Bx
+ * @param temperature 0 to 80 °C
+ * @returns In W/(m K); accuracy: 1.5 %
+ * @throws SugaringError
+ */
+export function thermalConductivity(brix: Plain<"brix">, temperature: Taken<"temperature">, options?: Options): Quantity<"conductivity">;
+export function thermalConductivity(brix: PlainColumn<"brix">, temperature: TakenColumn<"temperature">, options?: Options): Quantity<"conductivity", Float64Array>;
 
 /**
  * °Brix of a solution saturated with sucrose.
@@ -275,6 +340,19 @@ export function pressureFromBoiling(brix: PlainColumn<"brix">, temperature: Take
  */
 export function heatOfEvaporation(brix: Plain<"brix">, station: Station, options?: Options): Quantity<"energy_per_mass">;
 export function heatOfEvaporation(brix: PlainColumn<"brix">, station: Station, options?: Options): Quantity<"energy_per_mass", Float64Array>;
+
+/**
+ * Excess enthalpy of the water in a sucrose solution over pure water's, per mass of water: the heat of dilution, which is negative.
+ *
+ * Source: slope of the water activity with temperature, fitted to the heats of dilution of Gucker, Pickard and Planck 1939 (from memory).
+ *
+ * @param brix 0 to 85 °Bx
+ * @param temperature -15 to 132 °C
+ * @returns In kJ/kg; accuracy: 20 % to 2 mol/kg (40 °Bx); no data above
+ * @throws SugaringError
+ */
+export function excessEnthalpyOfWater(brix: Plain<"brix">, temperature: Taken<"temperature">, options?: Options): Quantity<"energy_per_mass">;
+export function excessEnthalpyOfWater(brix: PlainColumn<"brix">, temperature: TakenColumn<"temperature">, options?: Options): Quantity<"energy_per_mass", Float64Array>;
 
 /**
  * Temperature at which ice begins to form in a sucrose solution.

@@ -68,6 +68,13 @@ macro_rules! surface {
                 brix_from_density(density: Density, temperature: Temperature) -> Brix = BRIX_FROM_DENSITY;
                 /// Dissolved sugar per volume of solution.
                 sugar_per_volume(brix: Brix, temperature: Temperature) -> Concentration = SUGAR_PER_VOLUME;
+                /// What a scale shows of a volume of the solution, weighed in air.
+                weight_in_air(brix: Brix, temperature: Temperature) -> Density = WEIGHT_IN_AIR, weight_in_air_at;
+                /// Refractive index of a sucrose solution for yellow sodium light, against air.
+                refractive_index(brix: Brix, temperature: Temperature) -> f64 = REFRACTIVE_INDEX;
+                /// °Brix of the sucrose solution of this refractive `index` at `temperature`: the inverse of
+                /// `refractive_index`.
+                brix_from_refractive_index(index: f64, temperature: Temperature) -> Brix = BRIX_FROM_REFRACTIVE_INDEX;
                 /// Share of the hot volume that is gone when the solution has cooled.
                 contraction(brix: Brix, hot: Temperature, cold: Temperature) -> Ratio = CONTRACTION;
                 /// Specific heat of a sucrose solution, anchored on water's own.
@@ -82,6 +89,11 @@ macro_rules! surface {
                     -> EnergyPerMass = HEAT_TO_WARM;
                 /// Viscosity of a sucrose solution.
                 viscosity(brix: Brix, temperature: Temperature) -> Viscosity = VISCOSITY;
+                /// Viscosity of syrup by the published form of Génotelle.
+                viscosity_genotelle(brix: Brix, temperature: Temperature) -> Viscosity = VISCOSITY_GENOTELLE;
+                /// Thermal conductivity of a sucrose solution.
+                thermal_conductivity(brix: Brix, temperature: Temperature)
+                    -> Conductivity = THERMAL_CONDUCTIVITY, thermal_conductivity_at;
                 /// °Brix of a solution saturated with sucrose.
                 solubility(temperature: Temperature) -> Brix = SOLUBILITY;
                 /// Temperature at which a sucrose solution is saturated: the inverse of `solubility`.
@@ -112,6 +124,10 @@ macro_rules! surface {
                 /// Heat that takes 1 kg of water as vapour out of a solution that boils already under the `station`
                 /// pressure.
                 heat_of_evaporation(brix: Brix, station: StationPressure) -> EnergyPerMass = HEAT_OF_EVAPORATION;
+                /// Excess enthalpy of the water in a sucrose solution over pure water's, per mass of water: the heat of
+                /// dilution, which is negative.
+                excess_enthalpy_of_water(brix: Brix, temperature: Temperature)
+                    -> EnergyPerMass = EXCESS_ENTHALPY_OF_WATER, excess_enthalpy_of_water_at;
                 /// Temperature at which ice begins to form in a sucrose solution.
                 freezing_temperature(brix: Brix) -> Temperature = FREEZING_TEMPERATURE;
                 /// °Brix of the liquid that is left under ice at `temperature`: the inverse of

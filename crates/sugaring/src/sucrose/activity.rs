@@ -114,7 +114,7 @@ pub(super) const SOURCE: Source = Source::Derived {
         Pickering), heats of dilution (Gucker) and boiling points (Starzak and Peacock 1997)",
 };
 pub(super) const BRIX: Range = Range::new("brix", &table::deg_brix, 0.0, 85.0);
-const TEMPERATURE: Range = Range::new("temperature", &table::deg_c, -15.0, 132.0);
+pub(super) const TEMPERATURE: Range = Range::new("temperature", &table::deg_c, -15.0, 132.0);
 
 /// ln `a_w` from °Bx and K, no range check; sound to 90 °Bx for a solver on its way.
 pub(super) fn ln_water_activity_at(brix: f64, kelvin: f64) -> f64 {

@@ -8,35 +8,42 @@ pub use boiling::{
     BOILING_POINT_ELEVATION, BOILING_TEMPERATURE, BRIX_FROM_BOILING, PRESSURE_FROM_BOILING, boiling_point_elevation,
     boiling_temperature, brix_from_boiling, pressure_from_boiling,
 };
+pub use conduction::{THERMAL_CONDUCTIVITY, thermal_conductivity};
 pub use density::{BRIX_FROM_DENSITY, DENSITY, brix_from_density, density};
-pub use evaporation::{HEAT_OF_EVAPORATION, heat_of_evaporation};
+pub use evaporation::{EXCESS_ENTHALPY_OF_WATER, HEAT_OF_EVAPORATION, excess_enthalpy_of_water, heat_of_evaporation};
 pub use freezing::{BRIX_FROM_FREEZING, FREEZING_TEMPERATURE, brix_from_freezing, freezing_temperature};
 pub use heat::{
     ENTHALPY, HEAT_TO_WARM, SPECIFIC_HEAT, SPECIFIC_HEAT_BUBNIK, enthalpy, heat_to_warm, specific_heat,
     specific_heat_bubnik,
 };
 pub use osmosis::{BRIX_FROM_OSMOTIC_PRESSURE, OSMOTIC_PRESSURE, brix_from_osmotic_pressure, osmotic_pressure};
+pub use refraction::{BRIX_FROM_REFRACTIVE_INDEX, REFRACTIVE_INDEX, brix_from_refractive_index, refractive_index};
 pub use solubility::{
     SATURATION_TEMPERATURE, SOLUBILITY, SUPERSATURATION, saturation_temperature, solubility, supersaturation,
 };
-pub use viscosity::{VISCOSITY, viscosity};
-pub use volume::{CONTRACTION, SUGAR_PER_VOLUME, contraction, sugar_per_volume};
+pub use viscosity::{VISCOSITY, VISCOSITY_GENOTELLE, viscosity, viscosity_genotelle};
+pub use volume::{CONTRACTION, SUGAR_PER_VOLUME, WEIGHT_IN_AIR, contraction, sugar_per_volume, weight_in_air};
 
 pub(crate) use boiling_point::boiling_at;
+pub(crate) use conduction::thermal_conductivity_at;
 pub(crate) use density::{DensityIsotherm, brix_from_density_at, density_at};
+pub(crate) use evaporation::excess_enthalpy_of_water_at;
 pub(crate) use freezing::freezing_at;
 pub(crate) use heat::{enthalpy_at, specific_heat_at};
 pub(crate) use osmosis::OsmosisIsotherm;
 pub(crate) use viscosity::ViscosityIsotherm;
+pub(crate) use volume::weight_in_air_at;
 
 mod activity;
 mod boiling;
 mod boiling_point;
+mod conduction;
 mod density;
 mod evaporation;
 mod freezing;
 mod heat;
 mod osmosis;
+mod refraction;
 mod solubility;
 mod viscosity;
 mod volume;
