@@ -5,9 +5,12 @@
 //! a bad instrument. [`StationPressure`] is made by naming the kind.
 
 pub use origin::Origin;
-pub use reduction::{ALTIMETER_SETTING, SEA_LEVEL_PRESSURE, altimeter_setting, sea_level_pressure};
+pub use reduction::{
+    ALTIMETER_SETTING, FROM_ALTIMETER_SETTING, FROM_SEA_LEVEL, SEA_LEVEL_PRESSURE, altimeter_setting,
+    sea_level_pressure,
+};
 pub use standard::{ALTITUDE_AT_PRESSURE, PRESSURE_AT_ALTITUDE, altitude_at_pressure, pressure_at_altitude};
-pub use station::{STATION_PRESSURE, StationPressure};
+pub use station::{FROM_ALTITUDE, FROM_BOILING_WATER, STATION_PRESSURE, StationPressure};
 
 mod origin;
 mod reduction;

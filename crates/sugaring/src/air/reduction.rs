@@ -125,7 +125,7 @@ pub static SEA_LEVEL_PRESSURE: Relation = Relation {
 };
 
 /// What [`StationPressure::from_altimeter_setting`] covers.
-pub(super) static FROM_SETTING: Relation = Relation {
+pub static FROM_ALTIMETER_SETTING: Relation = Relation {
     name: "air::StationPressure::from_altimeter_setting",
     inputs: &[SETTING, ALTITUDE],
     output: &table::kpa,
@@ -134,7 +134,7 @@ pub(super) static FROM_SETTING: Relation = Relation {
 };
 
 /// What [`StationPressure::from_sea_level`] covers.
-pub(super) static FROM_SEA_LEVEL: Relation = Relation {
+pub static FROM_SEA_LEVEL: Relation = Relation {
     name: "air::StationPressure::from_sea_level",
     inputs: &[REPORTED, ALTITUDE, AIR_TEMPERATURE],
     output: &table::kpa,

@@ -4,7 +4,7 @@ use alloc::{format, string::String};
 
 use super::{
     origin::Origin,
-    reduction::{FROM_SEA_LEVEL, FROM_SETTING, column, setting_at, station_at},
+    reduction::{FROM_ALTIMETER_SETTING, FROM_SEA_LEVEL, column, setting_at, station_at},
     standard::{LOWEST, check_altitude, pressure_at},
 };
 use crate::{
@@ -105,8 +105,8 @@ impl StationPressure {
     /// );
     /// ```
     pub fn from_altimeter_setting(setting: Pressure, altitude: Length) -> Result<Self, Error> {
-        let reported = check_pressure(&FROM_SETTING, setting)?;
-        let metre = check_altitude(&FROM_SETTING, 1, altitude)?;
+        let reported = check_pressure(&FROM_ALTIMETER_SETTING, setting)?;
+        let metre = check_altitude(&FROM_ALTIMETER_SETTING, 1, altitude)?;
         let at = |station| setting_at(station, metre);
         Self::reduced(
             "setting",
@@ -331,7 +331,8 @@ pub static STATION_PRESSURE: Relation = Relation {
     accuracy: "0.1 kPa where nobody says better",
 };
 
-static FROM_ALTITUDE: Relation = Relation {
+/// What [`StationPressure::from_altitude`] covers.
+pub static FROM_ALTITUDE: Relation = Relation {
     name: "air::StationPressure::from_altitude",
     inputs: &[ALTITUDE],
     output: &table::kpa,
@@ -342,7 +343,8 @@ static FROM_ALTITUDE: Relation = Relation {
     accuracy: "0.8 kPa (common practice, no source)",
 };
 
-static FROM_BOILING_WATER: Relation = Relation {
+/// What [`StationPressure::from_boiling_water`] covers.
+pub static FROM_BOILING_WATER: Relation = Relation {
     name: "air::StationPressure::from_boiling_water",
     inputs: &[Range::new("temperature", &table::deg_c, 81.3167, 102.2923)],
     output: &table::kpa,
