@@ -49,7 +49,8 @@ export function judgeFunctions(sugaring, text) {
       const keys = Object.fromEntries(rest.map((value, index) => [row.arguments[index + 2].name, value]));
       const all = { ...keys, ...options };
       const positional = values.length > 1 ? [first, second] : [first];
-      const found = sugaring[row.module][row.jsName](...positional, ...(Object.keys(all).length ? [all] : []));
+      const more = Object.keys(all).length ? [all] : [];
+      const found = called(sugaring, row)(...positional, ...more);
       return plain.has(row.result) ? found : found.to(base(row.result));
     };
     const made = (kind, value) => {
@@ -143,6 +144,13 @@ function asked(sugaring, { call, args }) {
   if (typeof found === "number" || found instanceof Float64Array) return found;
   const base = sugaring.catalogue.units().find((unit) => unit.dimension === row.result && unit.numbers.join() === "0,1,1,0");
   return found.to(units[base.word]);
+}
+
+// The function behind a row; the density scales are called through their words.
+function called({ sucrose, units, ...modules }, { module, name, jsName }) {
+  if (module !== "scale") return { sucrose, ...modules }[module][jsName];
+  if (name.startsWith("brix_from_")) return sucrose.brixFromScale;
+  return (brix, options) => sucrose.onScale(brix, units[name], options);
 }
 
 function made({ air, units }, argument) {

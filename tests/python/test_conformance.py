@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 
 import sugaring
-from sugaring import SugaringError, catalogue, day, units
+from sugaring import SugaringError, catalogue, day, sucrose, units
 from sugaring.air import StationPressure
 
 TOP = Path(__file__).resolve().parents[2]
@@ -28,12 +28,18 @@ def bits(value):
 
 # The SI word of each dimension, as the core's `Unit::base` has it.
 SI = """cubic_metre kg kelvin delta_c pa pa_gauge metre square_metre seconds cubic_metre_per_s kg_per_s watt joule
-kg_per_m3 gram_per_litre joule_per_kg joule_per_kg_k pascal_s w_per_m_k cubic_metre_per_s_pa per_kelvin fraction brix each"""
+kg_per_m3 gram_per_litre joule_per_kg joule_per_kg_k pascal_s w_per_m_k cubic_metre_per_s_pa per_kelvin fraction brix each
+baume_20_20 baume_60_60_f relative_density_20_20 relative_density_60_60_f relative_density_20_4
+apparent_relative_density_20_20"""
 BASE = {word.dimension: word for word in (getattr(units, name) for name in SI.split())}
 
 
 def function(name):
     module, name = name.split(".")
+    if module == "scale":
+        if name.startswith("brix_from_"):
+            return sucrose.brix_from_scale
+        return lambda brix, **options: sucrose.on_scale(brix, getattr(units, name), **options)
     return getattr(getattr(sugaring, module), name)
 
 

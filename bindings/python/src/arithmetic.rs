@@ -13,11 +13,6 @@ use crate::{
     take::{self, Number},
 };
 
-/// A temperature or a gauge pressure: a place on a scale, not an amount.
-fn is_point(dimension: Dimension) -> bool {
-    matches!(dimension, Dimension::Temperature | Dimension::GaugePressure)
-}
-
 /// What a difference of two values in `unit` is measured in.
 pub(crate) fn difference(unit: &'static Unit) -> &'static Unit {
     match unit.word {
@@ -27,6 +22,7 @@ pub(crate) fn difference(unit: &'static Unit) -> &'static Unit {
         "kpa_gauge" => &table::kpa,
         "bar_gauge" => &table::bar,
         "psi_gauge" => &table::psi,
+        _ if unit.dimension.is_density_scale() => &table::fraction,
         _ => unit,
     }
 }
@@ -38,7 +34,7 @@ pub(crate) fn sum(this: &Quantity, py: Python<'_>, other: &Bound<'_, PyAny>) -> 
     };
     let that = that.get();
     let (one, two) = (this.dimension(), that.dimension());
-    match (is_point(one), is_point(two)) {
+    match (one.is_point(), two.is_point()) {
         (true, true) if one == two => Err(point(py, that)),
         // difference + point
         (false, true) if difference(that.shown).dimension == one => sum_of(that, this, difference(that.shown), py),
@@ -66,7 +62,7 @@ pub(crate) fn minus(this: &Quantity, py: Python<'_>, other: &Bound<'_, PyAny>) -
     };
     let that = that.get();
     let step = difference(this.shown);
-    if is_point(this.dimension()) && this.dimension() == that.dimension() {
+    if this.dimension().is_point() && this.dimension() == that.dimension() {
         let numbers = (this.number_in(py, this.shown)?, that.number_in(py, this.shown)?);
         return Ok(Quantity::given(apply(py, numbers, "__sub__", |a, b| a - b)?, step));
     }
@@ -167,7 +163,7 @@ fn partner<'a, 'py>(
     let zero = other.is_instance_of::<pyo3::types::PyInt>()
         && !other.is_instance_of::<pyo3::types::PyBool>()
         && other.extract::<i64>().is_ok_and(|number| number == 0);
-    if zero && !is_point(this.dimension()) {
+    if zero && !this.dimension().is_point() {
         return Ok(None);
     }
     let wanted = difference(this.shown).dimension;
@@ -225,7 +221,7 @@ fn alike(py: Python<'_>, that: &Quantity, wanted: Dimension) -> PyResult<()> {
 }
 
 fn no_point(py: Python<'_>, this: &Quantity) -> PyResult<()> {
-    if is_point(this.dimension()) {
+    if this.dimension().is_point() {
         Err(point(py, this))
     } else {
         Ok(())

@@ -56,7 +56,10 @@ macro_rules! python_functions {
         pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
             $( $module::register(module)?; )+
             let air = module.getattr("air")?.cast_into::<PyModule>()?;
-            air.add_class::<StationPressure>()
+            air.add_class::<StationPressure>()?;
+            // The density scales are called through their words.
+            module.delattr("scale")?;
+            crate::scale::register(&module.getattr("sucrose")?.cast_into::<PyModule>()?)
         }
     };
 }
@@ -64,7 +67,7 @@ macro_rules! python_functions {
 sugaring::surface!(python_functions);
 
 /// Takes the arguments of `row`, calls it for numbers or columns, and gives the result its unit.
-fn call<const N: usize>(
+pub(crate) fn call<const N: usize>(
     py: Python<'_>,
     row: &'static Function,
     arguments: [&Bound<'_, PyAny>; N],

@@ -18,6 +18,7 @@ mod guard;
 mod plan;
 mod quantity;
 mod raise;
+mod scale;
 mod shown;
 mod station;
 mod take;

@@ -403,9 +403,37 @@ fn parse(py: Python<'_>, text: &Bound<'_, PyAny>) -> PyResult<Quantity> {
     })
 }
 
+/// Name and unit of a column's heading such as ``"temp [°F]"``; without brackets the unit is None.
+///
+/// Examples
+/// --------
+/// >>> from sugaring import units
+/// >>> units.heading("temp [°F]")
+/// ('temp', deg_f)
+/// >>> units.heading("sap [gall]")
+/// Traceback (most recent call last):
+///     ...
+/// sugaring.errors.UnknownUnit: sap has the unknown unit "gall"; nearest: gal (US gallon), imp gal
+#[pyfunction]
+#[pyo3(signature = (text, /))]
+fn heading<'py>(py: Python<'py>, text: &Bound<'py, PyAny>) -> PyResult<(String, Option<Bound<'py, Unit>>)> {
+    guarded(py, || {
+        let Ok(given) = text.cast::<PyString>() else {
+            return Err(raise(
+                py,
+                &Error::foreign("text", &described(text), "a heading such as \"temp [°F]\""),
+            ));
+        };
+        let given = given.to_string_lossy();
+        let (name, found) = units::heading(&given).map_err(|error| raise(py, &error))?;
+        Ok((name.to_owned(), found.map(|found| unit::word(py, found)).transpose()?))
+    })
+}
+
 pub(crate) fn register(module: &Bound<'_, PyModule>) -> PyResult<()> {
-    let parse = wrap_pyfunction!(parse, module)?;
-    parse.setattr("__module__", "sugaring.units").ok();
-    module.add_function(parse)?;
+    for function in [wrap_pyfunction!(parse, module)?, wrap_pyfunction!(heading, module)?] {
+        function.setattr("__module__", "sugaring.units").ok();
+        module.add_function(function)?;
+    }
     module.add_function(wrap_pyfunction!(_quantity, module)?)
 }

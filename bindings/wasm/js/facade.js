@@ -2,6 +2,7 @@
 
 import { SugaringError } from "./error.js";
 import { functions } from "./functions.js";
+import { brixFromScale, onScale } from "./scale.js";
 import { StationPressure } from "./station_pressure.js";
 
 export { SugaringError, StationPressure };
@@ -13,6 +14,6 @@ export * as units from "./units.js";
 export const air = Object.freeze({ ...functions("air"), StationPressure });
 export const finish = functions("finish");
 export const membrane = functions("membrane");
-export const sucrose = functions("sucrose");
+export const sucrose = Object.freeze({ ...functions("sucrose"), onScale, brixFromScale });
 export const uncertainty = functions("uncertainty");
 export const water = functions("water");

@@ -5,6 +5,8 @@ import { heldOf, isOurs, noNumber, numberOf, quantityOf, units, wrongDimension }
 import { RANGE, elsewhere } from "./reading.js";
 import { guarded, refusal, refused } from "./runtime.js";
 import { shown } from "./shown.js";
+import { ROWS } from "./surface.js";
+import * as words from "./words.js";
 
 export { isQuantity } from "./quantity.js";
 export * from "./words.js";
@@ -13,6 +15,16 @@ export * from "./words.js";
 export function parse(text) {
   if (typeof text !== "string") throw refused("unreadable", "text", shown(text), 'a text such as "40 gal" is needed');
   return told(guarded((core) => core.parse(text)));
+}
+
+// Name and unit word of a column's heading such as "temp [°F]"; without brackets there is no unit.
+export function heading(text) {
+  if (typeof text !== "string") throw refused("unreadable", "text", shown(text), 'a heading such as "temp [°F]" is needed');
+  const read = guarded((core) => core.heading(text));
+  if (read === undefined) throw refusal();
+  const end = read.lastIndexOf("\n");
+  const index = read.slice(end + 1);
+  return Object.freeze({ name: read.slice(0, end), unit: index === "" ? undefined : words[units[index].word] });
 }
 
 // The quantity of plain data: what a worker sent, or a figure of a plan.
@@ -28,12 +40,13 @@ function told(read) {
 
 // What a difference of two values measures, where that is something else.
 const DIFFERENCES = { temperature: "temperature_difference", gauge_pressure: "pressure" };
+const scales = ROWS.flatMap(([module, name]) => (module === "scale" ? [name] : []));
 
 // A value with its standard uncertainty, as a plan takes it.
 export function measured(value, uncertainty) {
   const [number, unit] = single("value", value);
   const [steps, stepsUnit] = single("uncertainty", uncertainty);
-  const dimension = DIFFERENCES[unit.dimension] ?? unit.dimension;
+  const dimension = DIFFERENCES[unit.dimension] ?? (scales.includes(unit.dimension) ? "ratio" : unit.dimension);
   const plain = unit.plain && stepsUnit.plain;
   if (stepsUnit.dimension !== dimension && !plain) {
     throw wrongDimension(quantityOf(steps, stepsUnit), units.find((known) => known.dimension === dimension));

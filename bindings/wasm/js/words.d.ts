@@ -27,6 +27,12 @@ export interface Symbols {
   gauge_pressure: "Pa gauge" | "kPa gauge" | "bar gauge" | "psi gauge";
   permeance: "L/h/bar" | "m³/s/Pa";
   count: "each";
+  baume_20_20: "°Bé 20/20";
+  baume_60_60_f: "°Bé 60/60 °F";
+  relative_density_20_20: "SG 20/20";
+  relative_density_60_60_f: "SG 60/60 °F";
+  relative_density_20_4: "SG 20/4";
+  apparent_relative_density_20_20: "SG 20/20 in air";
   brix: "°Bx";
 }
 
@@ -272,6 +278,24 @@ export declare const cubic_metre_per_s_pa: Word<"permeance">;
 
 /** each: a count. */
 export declare const each: Word<"count">;
+
+/** °Bé 20/20: modulus 145, solution and water at 20 °C. */
+export declare const baume_20_20: Word<"baume_20_20">;
+
+/** °Bé 60/60 °F: modulus 145, solution and water at 60 °F. */
+export declare const baume_60_60_f: Word<"baume_60_60_f">;
+
+/** SG 20/20: density over that of water, both at 20 °C. */
+export declare const relative_density_20_20: Word<"relative_density_20_20">;
+
+/** SG 60/60 °F: density over that of water, both at 60 °F. */
+export declare const relative_density_60_60_f: Word<"relative_density_60_60_f">;
+
+/** SG 20/4: density at 20 °C over that of water at 4 °C. */
+export declare const relative_density_20_4: Word<"relative_density_20_4">;
+
+/** SG 20/20 in air: weights in air over that of water, both at 20 °C. */
+export declare const apparent_relative_density_20_20: Word<"apparent_relative_density_20_20">;
 
 /** °Bx: mass per cent of dissolved solids. */
 export declare const brix: Word<"brix">;

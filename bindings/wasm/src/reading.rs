@@ -3,7 +3,7 @@
 use sugaring::{
     Error,
     form::Tree,
-    units::{Dimension, Quantity, Unit, table},
+    units::{self, Dimension, Quantity, Unit, table},
 };
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -35,6 +35,17 @@ pub fn quantity(name: &str, json: &str) -> Option<Vec<f64>> {
 #[wasm_bindgen]
 pub fn parse(text: &str) -> Option<Vec<f64>> {
     keep(Quantity::parse(text)).map(|quantity| numbers(&quantity))
+}
+
+/// The name that a heading such as `temp [°F]` holds, and behind a line feed the index of its unit where it names one.
+#[wasm_bindgen]
+pub fn heading(text: &str) -> Option<String> {
+    let (name, unit) = keep(units::heading(text))?;
+    let index = unit.and_then(|unit| table::ALL.iter().position(|known| *known == unit));
+    Some(format!(
+        "{name}\n{}",
+        index.map_or_else(String::new, |index| index.to_string())
+    ))
 }
 
 /// The words of the units in the order of their indices; the facade compares them with what it was generated from.

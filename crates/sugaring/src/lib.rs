@@ -17,6 +17,9 @@ pub use error::{Error, ErrorKind};
 pub use relation::{Range, Relation, Source};
 pub use units::Brix;
 
+#[doc(hidden)]
+pub use sucrose::scales as scale;
+
 pub mod air;
 pub mod catalogue;
 pub mod day;

@@ -6,7 +6,7 @@ use sugaring::{
     units::Unit,
 };
 
-use crate::File;
+use crate::{File, SCALE};
 
 const HEAD: &str = "<!-- Written by `cargo xtask surface`. -->
 # Which functions are there, and what do they cover?
@@ -21,12 +21,23 @@ pub(crate) fn files() -> Vec<File> {
         if function.module != module {
             module = function.module;
             text += &format!(
-                "\n## {module}\n\n| function | arguments | result | accuracy | source |\n| --- | --- | --- | --- | --- |\n"
+                "\n## {module}\n{}\n| function | arguments | result | accuracy | source |\n| --- | --- | --- | --- | --- |\n",
+                said_of(module)
             );
         }
         text += &row(function);
     }
     vec![File::new("book/src/functions.md", text)]
+}
+
+/// What stands above a table.
+fn said_of(module: &str) -> &'static str {
+    if module == SCALE {
+        "\nNot called by name: `sucrose.on_scale(brix, baume_20_20)` and `sucrose.brix_from_scale(baume_20_20(36))` find \
+         the scale by its word.\n"
+    } else {
+        ""
+    }
 }
 
 fn row(function: &Function) -> String {

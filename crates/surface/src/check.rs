@@ -7,10 +7,13 @@ use std::{
     path::Path,
 };
 
-use sugaring::catalogue::{self, Function};
+use sugaring::{
+    catalogue::{self, Function},
+    units::Unit,
+};
 use syn::{Expr, FnArg, GenericArgument, Item, Pat, PathArguments, ReturnType, Type, Visibility, visit::Visit};
 
-use crate::file::top;
+use crate::{SCALE, file::top};
 
 /// Public functions of numbers that have no row, and why.
 const WITHOUT_ROW: [(&str, &str); 1] = [(
@@ -30,7 +33,7 @@ pub fn differences() -> Vec<String> {
         .collect();
     let rows: BTreeSet<String> = catalogue::functions()
         .iter()
-        .map(|row| format!("{}::{}", row.module, row.name))
+        .map(|row| format!("{}::{}", room_of(row), row.name))
         .collect();
     let public = rooms.iter().flat_map(|(room, source)| {
         let numeric = source
@@ -54,7 +57,7 @@ pub fn differences() -> Vec<String> {
 
 fn differs(row: &Function, rooms: &BTreeMap<String, Source>) -> Option<String> {
     let path = format!("{}::{}", row.module, row.name);
-    let room = rooms.get(row.module);
+    let room = rooms.get(room_of(row));
     let function = room.and_then(|room| room.functions.get(row.name));
     let (Some(room), Some(function)) = (room, function.filter(|function| function.is_public)) else {
         return Some(format!("{path}: no public function of that name"));
@@ -81,6 +84,11 @@ fn differs(row: &Function, rooms: &BTreeMap<String, Source>) -> Option<String> {
         ));
     }
     None
+}
+
+/// The density scales are rows of their own module, written in the room of the functions they stand behind.
+fn room_of(row: &Function) -> &'static str {
+    if row.module == SCALE { "sucrose" } else { row.module }
 }
 
 /// What the files of a module of the core say.
@@ -249,15 +257,8 @@ fn returns_number(output: &ReturnType) -> bool {
 
 fn is_number(kind: &Type) -> bool {
     let name = last(kind).unwrap_or_default();
-    let snake = name.chars().fold(String::new(), |snake, letter| {
-        let gap = if letter.is_uppercase() && !snake.is_empty() {
-            "_"
-        } else {
-            ""
-        };
-        snake + gap + &letter.to_lowercase().to_string()
-    });
-    NUMBERS.contains(&name.as_str()) || catalogue::units().iter().any(|unit| unit.dimension.name() == snake)
+    let written = |unit: &Unit| unit.dimension.name().replace('_', "") == name.to_lowercase();
+    NUMBERS.contains(&name.as_str()) || catalogue::units().iter().any(|unit| written(unit))
 }
 
 fn last(kind: &Type) -> Option<String> {

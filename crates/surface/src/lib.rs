@@ -14,6 +14,9 @@ mod vectors;
 pub use check::differences;
 pub use file::File;
 
+/// The rows behind `sucrose::on_scale` and `sucrose::brix_from_scale`, a module that nobody calls by name.
+const SCALE: &str = "scale";
+
 /// Every generated file.
 pub fn files() -> Vec<File> {
     [book::files(), python::files(), javascript::files(), vectors::files()].concat()

@@ -1,6 +1,6 @@
 // Right uses: all of this compiles.
 import init, { SugaringError, StationPressure, air, catalogue, day, sucrose, uncertainty, type Quantity } from "sugaring";
-import { cord, deg_c, deg_f, delta_c, kg_per_m3, kpa, litre, measured, metre, parse, price } from "sugaring/units";
+import { baume_20_20, cord, deg_c, deg_f, delta_c, heading, kg_per_m3, kpa, litre, measured, metre, parse, price } from "sugaring/units";
 
 await init();
 
@@ -8,6 +8,10 @@ export const shown: string = sucrose.density(66.9, deg_c(20)).to(kg_per_m3).toFi
 const station: StationPressure = air.StationPressure.measured(kpa(96.5));
 export const brix: number = sucrose.brixFromBoiling(deg_f(217), station);
 export const warm: Quantity<"energy_per_mass"> = sucrose.heatToWarm(2, deg_c(4), { to_temperature: deg_c(90) });
+
+export const trade: Quantity<"baume_20_20"> = sucrose.onScale(66.9, baume_20_20);
+export const strengths: Float64Array = sucrose.brixFromScale(baume_20_20([35, 36]));
+export const unit = heading("temp [°F]").unit?.symbol;
 
 export const column: Float64Array = sucrose.density(new Float64Array(3), deg_c(20)).to(kg_per_m3);
 export const holes: Float64Array = sucrose.density([1, 2], deg_c([20, 30]), { on_error: "nan" }).to(kg_per_m3);

@@ -1,9 +1,15 @@
 // Slips: each line after a mark must be refused, or the mark itself is an error.
 import { air, day, sucrose } from "sugaring";
-import { bar_gauge, deg_c, delta_c, delta_f, gal, kg, kg_per_m3, kpa, litre, measured, metre } from "sugaring/units";
+import { bar_gauge, baume_20_20, baume_60_60_f, deg_c, delta_c, delta_f, gal, kg, kg_per_m3, kpa, litre, measured, metre } from "sugaring/units";
 
 // @ts-expect-error a number without its unit
 sucrose.density(66.9, 20);
+// @ts-expect-error a word of no density scale
+sucrose.onScale(66.9, litre);
+// @ts-expect-error read on another scale
+sucrose.onScale(66.9, baume_20_20).to(baume_60_60_f);
+// @ts-expect-error a bare number for a mark
+sucrose.brixFromScale(36);
 // @ts-expect-error a pressure for a temperature
 sucrose.density(66.9, kpa(100));
 // @ts-expect-error a difference for a point on the scale

@@ -4,7 +4,7 @@ atmosphere.
 """
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
-from typing import Literal, final, overload
+from typing import final, Literal, overload
 
 import numpy as np
 from numpy.typing import NDArray

@@ -16,16 +16,20 @@ True
 from __future__ import annotations
 
 from ._amounts import Measured, Price, measured, price
-from ._sugaring import Quantity, Unit, _unit, parse
+from ._sugaring import Quantity, Unit, _unit, heading, parse
 
 __all__ = [
     "Amount",
+    "ApparentRelativeDensity2020",
     "Area",
+    "Baume2020",
+    "Baume6060F",
     "Brix",
     "Concentration",
     "Conductivity",
     "Count",
     "Density",
+    "DensityScale",
     "Energy",
     "EnergyPerMass",
     "Flow",
@@ -42,6 +46,9 @@ __all__ = [
     "Price",
     "Quantity",
     "Ratio",
+    "RelativeDensity2020",
+    "RelativeDensity204",
+    "RelativeDensity6060F",
     "SpecificHeat",
     "Temperature",
     "TemperatureDifference",
@@ -49,9 +56,12 @@ __all__ = [
     "Unit",
     "Viscosity",
     "Volume",
+    "apparent_relative_density_20_20",
     "atm",
     "bar",
     "bar_gauge",
+    "baume_20_20",
+    "baume_60_60_f",
     "brix",
     "btu",
     "btu_per_h",
@@ -77,6 +87,7 @@ __all__ = [
     "gal_per_min",
     "gram",
     "gram_per_litre",
+    "heading",
     "hours",
     "hpa",
     "imp_gal",
@@ -126,6 +137,9 @@ __all__ = [
     "psi",
     "psi_gauge",
     "quart",
+    "relative_density_20_20",
+    "relative_density_20_4",
+    "relative_density_60_60_f",
     "seconds",
     "short_ton",
     "square_foot",
@@ -142,6 +156,10 @@ class Amount:
 
 class Point:
     """A place on a scale: two differ by an amount, and neither add nor scale."""
+
+
+class DensityScale(Point):
+    """A place on a density scale, which says at what temperatures it holds."""
 
 
 class Volume(Amount):
@@ -238,6 +256,30 @@ class Brix(Amount):
 
 class Count(Amount):
     """A count."""
+
+
+class Baume2020(DensityScale):
+    """A degree Baumé (20/20 °C)."""
+
+
+class Baume6060F(DensityScale):
+    """A degree Baumé (60/60 °F)."""
+
+
+class RelativeDensity2020(DensityScale):
+    """A relative density (20/20 °C)."""
+
+
+class RelativeDensity6060F(DensityScale):
+    """A relative density (60/60 °F)."""
+
+
+class RelativeDensity204(DensityScale):
+    """A relative density (20/4 °C)."""
+
+
+class ApparentRelativeDensity2020(DensityScale):
+    """A relative density in air (20/20 °C)."""
 
 
 gal: Unit[Volume] = _unit("gal")
@@ -422,6 +464,24 @@ cubic_metre_per_s_pa: Unit[Permeance] = _unit("cubic_metre_per_s_pa")
 
 each: Unit[Count] = _unit("each")
 """each: a count."""
+
+baume_20_20: Unit[Baume2020] = _unit("baume_20_20")
+"""°Bé 20/20: modulus 145, solution and water at 20 °C."""
+
+baume_60_60_f: Unit[Baume6060F] = _unit("baume_60_60_f")
+"""°Bé 60/60 °F: modulus 145, solution and water at 60 °F."""
+
+relative_density_20_20: Unit[RelativeDensity2020] = _unit("relative_density_20_20")
+"""SG 20/20: density over that of water, both at 20 °C."""
+
+relative_density_60_60_f: Unit[RelativeDensity6060F] = _unit("relative_density_60_60_f")
+"""SG 60/60 °F: density over that of water, both at 60 °F."""
+
+relative_density_20_4: Unit[RelativeDensity204] = _unit("relative_density_20_4")
+"""SG 20/4: density at 20 °C over that of water at 4 °C."""
+
+apparent_relative_density_20_20: Unit[ApparentRelativeDensity2020] = _unit("apparent_relative_density_20_20")
+"""SG 20/20 in air: weights in air over that of water, both at 20 °C."""
 
 brix: Unit[Brix] = _unit("brix")
 """°Bx: mass per cent of dissolved solids."""

@@ -3,6 +3,8 @@
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from "../quantity.js";
 import type { Station } from "../station_pressure.js";
 
+export { brixFromScale, onScale } from "../scale.js";
+
 /**
  * True density of a sucrose solution.
  *

@@ -9,8 +9,9 @@ use super::function::{Argument, Function, Kind, arity, fits, taken};
 use crate::{
     air::StationPressure,
     units::{
-        Brix, Concentration, Conductivity, Density, Energy, EnergyPerMass, Flow, GaugePressure, Length, Pressure,
-        Ratio, SpecificHeat, Temperature, TemperatureDifference, Time, Value, Viscosity, Volume,
+        ApparentRelativeDensity2020, Baume2020, Baume6060F, Brix, Concentration, Conductivity, Density, Energy,
+        EnergyPerMass, Flow, GaugePressure, Length, Pressure, Ratio, RelativeDensity204, RelativeDensity2020,
+        RelativeDensity6060F, SpecificHeat, Temperature, TemperatureDifference, Time, Value, Viscosity, Volume,
     },
 };
 
@@ -133,6 +134,35 @@ macro_rules! surface {
                 /// °Brix of the liquid that is left under ice at `temperature`: the inverse of
                 /// `freezing_temperature`.
                 brix_from_freezing(temperature: Temperature) -> Brix = BRIX_FROM_FREEZING;
+            }
+            scale {
+                /// Degrees Baumé of a sucrose solution, solution and water at 20 °C.
+                baume_20_20(brix: Brix) -> Baume2020 = BAUME_20_20;
+                /// °Brix of a sucrose solution from degrees Baumé, solution and water at 20 °C.
+                brix_from_baume_20_20(value: Baume2020) -> Brix = BRIX_FROM_BAUME_20_20;
+                /// Degrees Baumé of a sucrose solution, solution and water at 60 °F.
+                baume_60_60_f(brix: Brix) -> Baume6060F = BAUME_60_60_F;
+                /// °Brix of a sucrose solution from degrees Baumé, solution and water at 60 °F.
+                brix_from_baume_60_60_f(value: Baume6060F) -> Brix = BRIX_FROM_BAUME_60_60_F;
+                /// Relative density of a sucrose solution, solution and water at 20 °C.
+                relative_density_20_20(brix: Brix) -> RelativeDensity2020 = RELATIVE_DENSITY_20_20;
+                /// °Brix of a sucrose solution from its relative density, solution and water at 20 °C.
+                brix_from_relative_density_20_20(value: RelativeDensity2020) -> Brix = BRIX_FROM_RELATIVE_DENSITY_20_20;
+                /// Relative density of a sucrose solution, solution and water at 60 °F.
+                relative_density_60_60_f(brix: Brix) -> RelativeDensity6060F = RELATIVE_DENSITY_60_60_F;
+                /// °Brix of a sucrose solution from its relative density, solution and water at 60 °F.
+                brix_from_relative_density_60_60_f(value: RelativeDensity6060F)
+                    -> Brix = BRIX_FROM_RELATIVE_DENSITY_60_60_F;
+                /// Relative density of a sucrose solution at 20 °C to water at 4 °C.
+                relative_density_20_4(brix: Brix) -> RelativeDensity204 = RELATIVE_DENSITY_20_4;
+                /// °Brix of a sucrose solution from its relative density at 20 °C to water at 4 °C.
+                brix_from_relative_density_20_4(value: RelativeDensity204) -> Brix = BRIX_FROM_RELATIVE_DENSITY_20_4;
+                /// Relative density of a sucrose solution and water at 20 °C, both weighed in air.
+                apparent_relative_density_20_20(brix: Brix)
+                    -> ApparentRelativeDensity2020 = APPARENT_RELATIVE_DENSITY_20_20;
+                /// °Brix of a sucrose solution from its relative density at 20 °C, weighed in air.
+                brix_from_apparent_relative_density_20_20(value: ApparentRelativeDensity2020)
+                    -> Brix = BRIX_FROM_APPARENT_RELATIVE_DENSITY_20_20;
             }
             membrane {
                 /// Osmotic pressure of the NaCl water on which elements are rated.

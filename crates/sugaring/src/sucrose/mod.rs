@@ -18,6 +18,7 @@ pub use heat::{
 };
 pub use osmosis::{BRIX_FROM_OSMOTIC_PRESSURE, OSMOTIC_PRESSURE, brix_from_osmotic_pressure, osmotic_pressure};
 pub use refraction::{BRIX_FROM_REFRACTIVE_INDEX, REFRACTIVE_INDEX, brix_from_refractive_index, refractive_index};
+pub use scale::{brix_from_scale, on_scale};
 pub use solubility::{
     SATURATION_TEMPERATURE, SOLUBILITY, SUPERSATURATION, saturation_temperature, solubility, supersaturation,
 };
@@ -44,6 +45,9 @@ mod freezing;
 mod heat;
 mod osmosis;
 mod refraction;
+mod scale;
+#[doc(hidden)]
+pub mod scales;
 mod solubility;
 mod viscosity;
 mod volume;

@@ -27,11 +27,17 @@ pub enum Dimension {
     Ratio,
     Brix,
     Count,
+    Baume2020,
+    Baume6060F,
+    RelativeDensity2020,
+    RelativeDensity6060F,
+    RelativeDensity204,
+    ApparentRelativeDensity2020,
 }
 
 impl Dimension {
     /// Every dimension.
-    pub const ALL: [Self; 24] = [
+    pub const ALL: [Self; 30] = [
         Self::Volume,
         Self::Mass,
         Self::Temperature,
@@ -56,6 +62,12 @@ impl Dimension {
         Self::Ratio,
         Self::Brix,
         Self::Count,
+        Self::Baume2020,
+        Self::Baume6060F,
+        Self::RelativeDensity2020,
+        Self::RelativeDensity6060F,
+        Self::RelativeDensity204,
+        Self::ApparentRelativeDensity2020,
     ];
 
     /// The dimension in words, with its article: "a gauge pressure".
@@ -86,6 +98,12 @@ impl Dimension {
             Self::Ratio => "a ratio",
             Self::Brix => "a °Brix",
             Self::Count => "a count",
+            Self::Baume2020 => "a degree Baumé (20/20 °C)",
+            Self::Baume6060F => "a degree Baumé (60/60 °F)",
+            Self::RelativeDensity2020 => "a relative density (20/20 °C)",
+            Self::RelativeDensity6060F => "a relative density (60/60 °F)",
+            Self::RelativeDensity204 => "a relative density (20/4 °C)",
+            Self::ApparentRelativeDensity2020 => "a relative density in air (20/20 °C)",
         }
     }
 
@@ -117,6 +135,12 @@ impl Dimension {
             Self::Ratio => "ratio",
             Self::Brix => "brix",
             Self::Count => "count",
+            Self::Baume2020 => "baume_20_20",
+            Self::Baume6060F => "baume_60_60_f",
+            Self::RelativeDensity2020 => "relative_density_20_20",
+            Self::RelativeDensity6060F => "relative_density_60_60_f",
+            Self::RelativeDensity204 => "relative_density_20_4",
+            Self::ApparentRelativeDensity2020 => "apparent_relative_density_20_20",
         }
     }
 
@@ -124,5 +148,26 @@ impl Dimension {
     #[must_use]
     pub const fn is_plain(self) -> bool {
         matches!(self, Self::Brix | Self::Ratio | Self::Count)
+    }
+
+    /// Whether its values are places on a scale, which neither add nor scale: temperatures, gauge pressures, density
+    /// scales.
+    #[must_use]
+    pub const fn is_point(self) -> bool {
+        matches!(self, Self::Temperature | Self::GaugePressure) || self.is_density_scale()
+    }
+
+    /// Whether it is a density scale, which a [`Scale`](super::Scale) makes.
+    #[must_use]
+    pub const fn is_density_scale(self) -> bool {
+        matches!(
+            self,
+            Self::Baume2020
+                | Self::Baume6060F
+                | Self::RelativeDensity2020
+                | Self::RelativeDensity6060F
+                | Self::RelativeDensity204
+                | Self::ApparentRelativeDensity2020
+        )
     }
 }

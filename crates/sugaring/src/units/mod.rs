@@ -23,10 +23,15 @@
 pub use brix::{Brix, brix};
 pub use dimension::Dimension;
 pub use gauge::GaugePressure;
+pub use heading::heading;
 pub use measured::{Given, Measured, Uncertain, measured};
 pub use others::{Count, Permeance};
 pub use price::{Price, price};
 pub use quantity::Quantity;
+pub use scale::{
+    ApparentRelativeDensity2020, Baume2020, Baume6060F, Marks, OnScale, RelativeDensity204, RelativeDensity2020,
+    RelativeDensity6060F, Scale,
+};
 pub use text::parse;
 pub use unit::Unit;
 pub use value::{
@@ -35,17 +40,20 @@ pub use value::{
 };
 pub use words::*;
 
+pub(crate) use scale::Graduation;
 pub(crate) use spelling::{clipped, quoted};
 pub(crate) use value::Si;
 
 mod brix;
 mod dimension;
 mod gauge;
+mod heading;
 mod measured;
 mod others;
 mod price;
 mod quantity;
 mod refusal;
+mod scale;
 mod schema;
 mod spelling;
 mod text;

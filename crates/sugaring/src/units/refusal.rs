@@ -87,6 +87,23 @@ pub(super) fn unknown_unit(value: f64, given: &str, wanted: Option<Dimension>) -
     }
 }
 
+/// A heading whose brackets hold no unit.
+#[cold]
+pub(super) fn no_unit_in_heading(heading: &str, name: &str, unit: &str) -> Error {
+    let unit = unit.trim();
+    if unit.is_empty() {
+        let error = Error::unreadable("heading", &quoted(heading));
+        return error.with_hint("write the unit in the brackets, or leave them out");
+    }
+    let argument = if name.is_empty() { "heading" } else { name };
+    let finding = format!(" has the unknown unit {}", quoted(unit));
+    let error = Error::new(ErrorKind::UnknownUnit, clipped(argument, 40), finding);
+    match normal(unit).as_str() {
+        scale @ ("C" | "F") => error.with_hint(format!("write °{scale} for a temperature, Δ°{scale} for a difference")),
+        _ => error.with_hint(nearest_units(unit, None)),
+    }
+}
+
 /// The units whose spellings are nearest; without one, those of the dimension.
 fn nearest_units(given: &str, wanted: Option<Dimension>) -> String {
     let given = normal(given);
@@ -99,7 +116,17 @@ fn nearest_units(given: &str, wanted: Option<Dimension>) -> String {
             Some((slips, *unit))
         })
         .collect();
-    let near = closest(near);
+    // Baumé and relative density want their temperatures.
+    let begun: Vec<&Unit> = table::ALL
+        .iter()
+        .filter(fit)
+        .filter(|unit| {
+            unit.spellings()
+                .any(|known| normal(known).split(' ').next() == Some(&given))
+        })
+        .copied()
+        .collect();
+    let near = if begun.is_empty() { closest(near) } else { begun };
     if !near.is_empty() {
         let names: Vec<&str> = near.into_iter().map(shown).collect();
         return format!("nearest: {}", names.join(", "));
@@ -217,7 +244,7 @@ fn second_number(text: &str, value: f64, rest: &str) -> Option<String> {
         let (more, other) = number(second)?;
         let other = Unit::named(other)?;
         let adds = unit.dimension == other.dimension
-            && !matches!(unit.dimension, Dimension::Temperature | Dimension::GaugePressure)
+            && !unit.dimension.is_point()
             && unit != other
             && more >= 0.0
             && value >= 0.0;

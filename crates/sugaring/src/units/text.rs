@@ -232,6 +232,7 @@ impl Dimension {
             Self::Permeance => (Some(&litre_per_h_bar), None),
             Self::PerKelvin => (Some(&per_kelvin), None),
             Self::Ratio | Self::Brix | Self::Count => (None, None),
+            scale => (Some(Unit::base(scale)), None),
         }
     }
 }

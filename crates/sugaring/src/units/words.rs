@@ -3,6 +3,9 @@
 #![expect(non_camel_case_types, reason = "a unit word is the same as function and as type")]
 
 use super::{
+    ApparentRelativeDensity2020, Baume2020, Baume6060F, RelativeDensity204, RelativeDensity2020, RelativeDensity6060F,
+};
+use super::{
     Area, Concentration, Conductivity, Count, Density, Energy, EnergyPerMass, Flow, Length, Mass, MassFlow, PerKelvin,
     Power, Pressure, Ratio, SpecificHeat, Temperature, TemperatureDifference, Time, Viscosity, Volume,
 };
@@ -252,6 +255,24 @@ with_table! {
         Count in count {
             each "each" ["pieces"] (0.0, 1.0, 1.0, 0.0) "a count";
         }
+        Baume2020 in baume_20_20_scale {
+            baume_20_20 "°Bé 20/20" ["Bé 20/20", "Be 20/20", "degBe 20/20"] (0.0, 1.0, 1.0, 0.0) "modulus 145, solution and water at 20 °C";
+        }
+        Baume6060F in baume_60_60_f_scale {
+            baume_60_60_f "°Bé 60/60 °F" ["°Bé 60/60", "Bé 60/60 °F", "Be 60/60 °F", "degBe 60/60 degF"] (0.0, 1.0, 1.0, 0.0) "modulus 145, solution and water at 60 °F";
+        }
+        RelativeDensity2020 in relative_density_20_20_scale {
+            relative_density_20_20 "SG 20/20" [] (0.0, 1.0, 1.0, 0.0) "density over that of water, both at 20 °C";
+        }
+        RelativeDensity6060F in relative_density_60_60_f_scale {
+            relative_density_60_60_f "SG 60/60 °F" ["SG 60/60"] (0.0, 1.0, 1.0, 0.0) "density over that of water, both at 60 °F";
+        }
+        RelativeDensity204 in relative_density_20_4_scale {
+            relative_density_20_4 "SG 20/4" [] (0.0, 1.0, 1.0, 0.0) "density at 20 °C over that of water at 4 °C";
+        }
+        ApparentRelativeDensity2020 in apparent_relative_density_20_20_scale {
+            apparent_relative_density_20_20 "SG 20/20 in air" ["apparent SG 20/20"] (0.0, 1.0, 1.0, 0.0) "weights in air over that of water, both at 20 °C";
+        }
     }
 }
 
@@ -284,6 +305,12 @@ impl Unit {
             Dimension::Ratio => &table::fraction,
             Dimension::Brix => &table::deg_brix,
             Dimension::Count => &table::each,
+            Dimension::Baume2020 => &table::baume_20_20,
+            Dimension::Baume6060F => &table::baume_60_60_f,
+            Dimension::RelativeDensity2020 => &table::relative_density_20_20,
+            Dimension::RelativeDensity6060F => &table::relative_density_60_60_f,
+            Dimension::RelativeDensity204 => &table::relative_density_20_4,
+            Dimension::ApparentRelativeDensity2020 => &table::apparent_relative_density_20_20,
         }
     }
 }

@@ -6,7 +6,7 @@ use sugaring::{
 };
 
 use super::{camel, comment, file, quoted};
-use crate::File;
+use crate::{File, SCALE};
 
 const IMPORTS: &str = "
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from \"../quantity.js\";
@@ -14,10 +14,16 @@ import type { Station } from \"../station_pressure.js\";
 ";
 
 /// Parts of a module that are no functions of numbers.
-const BESIDE: [(&str, &str); 1] = [("air", "\nexport { StationPressure } from \"../station_pressure.js\";\n")];
+const BESIDE: [(&str, &str); 2] = [
+    ("air", "\nexport { StationPressure } from \"../station_pressure.js\";\n"),
+    ("sucrose", "\nexport { brixFromScale, onScale } from \"../scale.js\";\n"),
+];
 
 pub(super) fn modules() -> Vec<File> {
-    let mut modules: Vec<&str> = catalogue::functions().iter().map(|function| function.module).collect();
+    let rows = catalogue::functions()
+        .iter()
+        .filter(|function| function.module != SCALE);
+    let mut modules: Vec<&str> = rows.map(|function| function.module).collect();
     modules.dedup();
     modules.into_iter().map(module).collect()
 }

@@ -8,7 +8,7 @@ use sugaring::{
 };
 
 use super::words::{dimension, number, typed};
-use crate::{File, file::top};
+use crate::{File, SCALE, file::top};
 
 pub(super) fn files() -> Vec<File> {
     let path = |name: &str| format!("bindings/python/docs/{name}.txt");
@@ -21,6 +21,9 @@ pub(super) fn files() -> Vec<File> {
 
 /// The first paragraph of the core's own documentation of a module.
 pub(super) fn module(name: &str) -> String {
+    if name == SCALE {
+        return String::from("What stands behind `sucrose.on_scale` and `sucrose.brix_from_scale`.\n");
+    }
     let source = fs::read_to_string(top().join(format!("crates/sugaring/src/{name}/mod.rs"))).unwrap_or_default();
     let lines = source.lines().map_while(|line| line.strip_prefix("//!"));
     let first: Vec<&str> = lines.map(str::trim).take_while(|line| !line.is_empty()).collect();
@@ -57,7 +60,7 @@ pub(super) fn text(row: &Function) -> String {
         sentence(&row.relation.source.to_string()),
         sentence(row.relation.accuracy)
     );
-    if let Some(example) = example(row) {
+    if let Some(example) = example(row).filter(|_| row.module != SCALE) {
         text += &format!("\nExamples\n--------\n{example}");
     }
     text

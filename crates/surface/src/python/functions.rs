@@ -9,11 +9,17 @@ use super::{
     PACKAGE, WRITTEN, docs,
     words::{dimension, docstring},
 };
-use crate::{File, file::top};
+use crate::{File, SCALE, file::top};
+
+/// Modules with a part written by hand: what it imports from `typing`, and its names.
+const BESIDE: [(&str, &str, &[&str]); 2] = [
+    ("air", "final, ", &["StationPressure"]),
+    ("sucrose", "TypeVar, ", &["brix_from_scale", "on_scale"]),
+];
 
 pub(super) fn files() -> Vec<File> {
     let mut modules: BTreeMap<&str, Vec<&Function>> = BTreeMap::new();
-    for row in catalogue::functions() {
+    for row in catalogue::functions().iter().filter(|row| row.module != SCALE) {
         modules.entry(row.module).or_default().push(row);
     }
     modules
@@ -56,10 +62,12 @@ fn stub(module: &str, rows: &[&Function]) -> String {
     let mut text = String::from(WRITTEN);
     text += &docstring(&docs::module(module), "");
     text += "# mypy: disable-error-code=\"overload-overlap\"\n";
-    let more = if hand.is_empty() { "" } else { "final, " };
-    text += &format!("from collections.abc import Sequence\nfrom typing import Literal, {more}overload\n\n");
+    let beside = BESIDE.iter().find(|(known, ..)| *known == module);
+    let (_, imported, written) = beside.copied().unwrap_or_default();
+    text += &format!("from collections.abc import Sequence\nfrom typing import {imported}Literal, overload\n\n");
     text += "import numpy as np\nfrom numpy.typing import NDArray\n\n";
-    text += "from . import units as _u\nfrom ._sugaring import Column, Quantity\n";
+    let unit = if hand.contains("Unit[") { ", Unit" } else { "" };
+    text += &format!("from . import units as _u\nfrom ._sugaring import Column, Quantity{unit}\n");
     let station = rows
         .iter()
         .any(|row| row.arguments.iter().any(|a| a.kind == Kind::Station));
@@ -67,9 +75,7 @@ fn stub(module: &str, rows: &[&Function]) -> String {
         text += "from .air import StationPressure\n";
     }
     let mut names: Vec<&str> = rows.iter().map(|row| row.name).collect();
-    if module == "air" {
-        names.push("StationPressure");
-    }
+    names.extend(written);
     names.sort_unstable();
     let names: Vec<String> = names.iter().map(|name| format!("\"{name}\"")).collect();
     text += &format!("\n__all__ = [{}]\n\n{hand}", names.join(", "));

@@ -25,7 +25,7 @@ True
 from __future__ import annotations
 
 from ._amounts import Measured, Price, measured, price
-from ._sugaring import Quantity, Unit, _unit, parse
+from ._sugaring import Quantity, Unit, _unit, heading, parse
 
 "#;
 
@@ -37,11 +37,25 @@ class Amount:
 
 class Point:
     """A place on a scale: two differ by an amount, and neither add nor scale."""
+
+
+class DensityScale(Point):
+    """A place on a density scale, which says at what temperatures it holds."""
 "#;
 
 pub(super) fn files() -> Vec<File> {
     let mut names: Vec<String> = [
-        "Amount", "Measured", "Point", "Price", "Quantity", "Unit", "measured", "parse", "price",
+        "Amount",
+        "DensityScale",
+        "Measured",
+        "Point",
+        "Price",
+        "Quantity",
+        "Unit",
+        "heading",
+        "measured",
+        "parse",
+        "price",
     ]
     .map(String::from)
     .to_vec();
@@ -54,8 +68,13 @@ pub(super) fn files() -> Vec<File> {
     }
     text += &format!("]\n{KINDS}");
     for kind in Dimension::ALL {
-        let point = matches!(kind, Dimension::Temperature | Dimension::GaugePressure);
-        let base = if point { "Point" } else { "Amount" };
+        let base = if kind.is_density_scale() {
+            "DensityScale"
+        } else if kind.is_point() {
+            "Point"
+        } else {
+            "Amount"
+        };
         let article = kind.article_name();
         let said = article.get(..1).map(str::to_uppercase).unwrap_or_default() + article.get(1..).unwrap_or_default();
         text += &format!(
