@@ -4,6 +4,7 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 
+mod book;
 mod chain;
 mod command;
 mod counts;
@@ -38,6 +39,8 @@ enum Task {
     Schema,
     /// Writes what follows from the table of public functions: stubs, types, tables of the book, vectors.
     Surface,
+    /// Draws the pictures of the book from the library's own output, then builds the book where mdbook is installed.
+    Book,
     /// Builds the wheel, installs it and runs its tests: the inner loop of `bindings/python`.
     Python {
         /// Also types, stubs and source distribution, as `test` has them.
@@ -58,6 +61,7 @@ fn main() -> ExitCode {
         Task::Test { quick: false } => test::everything(),
         Task::Schema => schema::write(),
         Task::Surface => surface::write(),
+        Task::Book => book::build(),
         Task::Python { all: true } => test::face(python::all),
         Task::Python { all: false } => test::face(python::inner_loop),
         Task::Javascript { all: true } => test::face(javascript::all),
