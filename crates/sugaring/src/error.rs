@@ -77,6 +77,42 @@ impl ErrorKind {
             Self::Cancelled => "cancelled",
         }
     }
+
+    /// What it means, in a line.
+    #[must_use]
+    pub const fn meaning(self) -> &'static str {
+        match self {
+            Self::OutOfRange => "The value lies outside the range of the relation or input.",
+            Self::NotFinite => "NaN or infinite.",
+            Self::WrongDimension => "A quantity of another kind, or a bare number where a unit is needed.",
+            Self::UnknownUnit => "A text with a unit nobody knows.",
+            Self::UnknownName => "A key, fuel, species, instrument or choice nobody knows.",
+            Self::Missing => "A required input is absent.",
+            Self::Unreadable => "A text that is no number with a unit, or JSON that is no JSON.",
+            Self::Inconsistent => "Two inputs contradict one another.",
+            Self::Unreachable => "The goal cannot be reached, or the limit not be kept.",
+            Self::NoConvergence => "A solver did not settle.",
+            Self::Cancelled => "The caller stopped the work.",
+        }
+    }
+
+    /// How its text begins, with … for what differs; behind it stands the hint.
+    #[must_use]
+    pub const fn begins(self) -> &'static str {
+        match self {
+            Self::OutOfRange => "… = … is outside … to …",
+            Self::NotFinite => "… = … is not a finite number",
+            Self::WrongDimension => "… = … is …; … is needed",
+            Self::UnknownUnit => "… has the unknown unit …",
+            Self::UnknownName => "… has the unknown name …",
+            Self::Missing => "… is missing",
+            Self::Unreadable => "… = … cannot be read",
+            Self::Inconsistent => "… = … does not fit …",
+            Self::Unreachable => "… = … cannot be reached",
+            Self::NoConvergence => "… did not settle",
+            Self::Cancelled => "the work was stopped",
+        }
+    }
 }
 
 /// The one error: its text names the input, its value, what is wrong and a hint; its fields give the same as data.
@@ -404,6 +440,7 @@ impl Error {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::units::table;
 
     #[test]
     fn a_result_stays_small_and_crosses_threads() {
@@ -424,6 +461,30 @@ mod tests {
             error.to_string(),
             "evaporator.run has the unknown name \"stream\"; known: batch, flood"
         );
+    }
+
+    #[test]
+    fn texts_begin_as_their_kind_says() {
+        let errors = [
+            Error::out_of_range(&Range::new("temperature", &table::deg_c, 0.0, 100.0), 500.0),
+            Error::not_finite("temperature", f64::NAN),
+            Error::wrong_dimension(&Quantity::parse("170 L").unwrap(), Dimension::Mass).named("sap[0].mass"),
+            Quantity::parse("40 gall").unwrap_err().named("volume"),
+            Error::unknown_name("membrane", "presure", ["pressure"]),
+            Error::missing("air"),
+            Error::unreadable("volume", "\"2,5 L\""),
+            Error::inconsistent("temperature", "97 °C", "station = 96.5 kPa"),
+            Error::unreachable("target", "66.9 °Bx"),
+            Error::no_convergence("brix"),
+        ];
+        for error in errors {
+            let text = error.to_string();
+            let mut rest = text.as_str();
+            for part in error.kind().begins().split('…') {
+                let at = rest.find(part).unwrap_or_else(|| panic!("{text}: no {part:?}"));
+                rest = &rest[at + part.len()..];
+            }
+        }
     }
 
     #[test]

@@ -35,6 +35,11 @@ pub fn numbers() -> &'static str {
     day::NUMBERS
 }
 
+/// The names of the JSON Schemas, each with its text by [`schema`].
+pub fn schemas() -> impl ExactSizeIterator<Item = &'static str> {
+    SCHEMAS.iter().map(|(name, _)| *name)
+}
+
 /// The JSON Schema of `day_inputs` or `day_plan`.
 ///
 /// # Errors

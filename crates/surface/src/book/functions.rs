@@ -14,20 +14,32 @@ const HEAD: &str = "<!-- Written by `cargo xtask surface`. -->
 Each takes its arguments in this order, in any unit of their kind, and refuses what lies outside these limits; a value at a limit counts as inside. Where limits depend on one another, as the densities that a temperature allows, the error says them. °Brix, ratios and plain numbers are bare numbers; a station pressure is a `StationPressure`. Names are those of Rust and Python; in JavaScript they are written in camelCase. The calls: [How do I call it from my language?](languages.md).
 ";
 
-pub(crate) fn files() -> Vec<File> {
+const COLUMNS: &str = "| function | arguments | result | accuracy | source |\n| --- | --- | --- | --- | --- |\n";
+
+/// The page of all functions.
+pub(super) fn file() -> File {
     let mut text = String::from(HEAD);
     let mut module = "";
     for function in catalogue::functions() {
         if function.module != module {
             module = function.module;
-            text += &format!(
-                "\n## {module}\n{}\n| function | arguments | result | accuracy | source |\n| --- | --- | --- | --- | --- |\n",
-                said_of(module)
-            );
+            text += &format!("\n## {module}\n{}\n{COLUMNS}", said_of(module));
         }
         text += &row(function);
     }
-    vec![File::new("book/src/functions.md", text)]
+    File::new("book/src/functions.md", text)
+}
+
+/// The rows of these functions, whose paths stand in a block's mark.
+pub(super) fn of(paths: &str) -> Option<String> {
+    let mut text = format!("\n{COLUMNS}");
+    for path in paths.split(' ') {
+        let found = catalogue::functions()
+            .iter()
+            .find(|function| function.relation.name == path);
+        text += &row(found?);
+    }
+    Some(text + "\n")
 }
 
 /// What stands above a table.
@@ -94,7 +106,7 @@ fn with_symbol(numbers: &str, unit: &Unit) -> String {
 }
 
 /// A text that ends no cell and no line.
-fn in_cell(text: &str) -> String {
+pub(super) fn in_cell(text: &str) -> String {
     text.split_whitespace()
         .collect::<Vec<_>>()
         .join(" ")

@@ -1,0 +1,8 @@
+//! What the book shows of the lists: a page of all functions, and marked blocks in the pages that people write.
+
+pub(crate) use files::files;
+
+mod blocks;
+mod files;
+mod functions;
+mod lists;
