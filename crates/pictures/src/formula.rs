@@ -2,7 +2,7 @@ use sugaring::{
     Relation,
     catalogue::{self, Function},
 };
-use sugaring_tests::{Row, rows};
+use sugaring_tests::{Row, tables::points};
 
 use crate::plot::{Curve, Kind, Mark};
 
@@ -57,27 +57,27 @@ pub(crate) fn curve(label: &str, low: f64, high: f64, of: impl Fn(f64) -> Option
     }
 }
 
-/// The rows of a table as points: `at` says where one stands and what the relation gives, in the picture's units, as
-/// `(x, published, ours)`; `None` leaves a row to other pictures. Rows that their table rejects are not shown.
-pub(crate) fn marks(name: &str, at: impl Fn(&Row) -> Option<(f64, f64, f64)>) -> Vec<Mark> {
-    let path = ["published", "derived"]
-        .map(|folder| format!("{}/../../tests/{folder}/{name}.csv", env!("CARGO_MANIFEST_DIR")));
-    let text = path.iter().find_map(|path| std::fs::read_to_string(path).ok());
-    let text = text.unwrap_or_else(|| panic!("no table {name}"));
-    let shown = rows(name, &text)
+/// The rows that judge a relation, where `at` says they stand along the picture; `None` leaves a row out.
+///
+/// Rows of the relation's own equation in many digits show that it is computed well, not that it is true; and the
+/// trade's rules are no table.
+pub(crate) fn marks(relation: &Relation, at: impl Fn(&Row) -> Option<f64>) -> Vec<Mark> {
+    let rows = points(relation)
         .into_iter()
-        .filter(|row| row.optional_text("use") != Some("reject"));
-    shown
-        .filter_map(|row| {
-            let (x, value, ours) = at(&row)?;
-            let kind = match row.text("kind") {
-                "published" => Kind::Seen,
-                "from memory" => Kind::FromMemory,
-                "derived" => Kind::Derived,
-                // The trade's rules are no table.
-                _ => return None,
-            };
-            Some(Mark { x, value, ours, kind })
+        .filter(|judged| !judged.table.contains("_equations"));
+    rows.filter_map(|judged| {
+        let kind = match judged.row.kind() {
+            "published" => Kind::Seen,
+            "from memory" => Kind::FromMemory,
+            "derived" => Kind::Derived,
+            _ => return None,
+        };
+        Some(Mark {
+            x: at(&judged.row)?,
+            value: judged.value,
+            difference: -judged.deviation,
+            kind,
         })
-        .collect()
+    })
+    .collect()
 }

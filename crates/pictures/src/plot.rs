@@ -39,7 +39,8 @@ pub(crate) struct Curve {
 pub(crate) struct Mark {
     pub(crate) x: f64,
     pub(crate) value: f64,
-    pub(crate) ours: f64,
+    /// Table minus relation.
+    pub(crate) difference: f64,
     pub(crate) kind: Kind,
 }
 
@@ -102,8 +103,8 @@ impl Below {
 
     pub(crate) fn deviation(&self, mark: &Mark) -> f64 {
         match self {
-            Self::Percent(_) => 100.0 * (mark.value / mark.ours - 1.0),
-            _ => mark.value - mark.ours,
+            Self::Percent(_) => 100.0 * mark.difference / (mark.value - mark.difference),
+            _ => mark.difference,
         }
     }
 }

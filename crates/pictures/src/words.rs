@@ -65,6 +65,9 @@ fn at(plot: &Plot, (x, y): (f64, f64)) -> String {
 
 /// How many rows there are of each kind, and how far they lie off.
 fn rows(plot: &Plot) -> Vec<String> {
+    // A thousandth of the band, or of a per cent, is nothing that a picture shows.
+    let least = plot.below.steps().iter().map(|step| step.half).reduce(f64::min);
+    let smallest = 1e-3 * least.unwrap_or(if plot.below.unit() == "%" { 1.0 } else { 0.0 });
     let kinds = Kind::ALL.into_iter().filter_map(|kind| {
         let of_kind: Vec<_> = plot.marks.iter().filter(|mark| mark.kind == kind).collect();
         let deviations = of_kind.iter().map(|mark| plot.below.deviation(mark));
@@ -74,7 +77,13 @@ fn rows(plot: &Plot) -> Vec<String> {
         let count = of_kind.len();
         let row = if count == 1 { "row" } else { "rows" };
         let unit = with_space(plot.below.unit());
-        let between = if count == 1 {
+        let between = if low.abs().max(high.abs()) <= smallest {
+            String::from(if count == 1 {
+                "lies on it, to rounding"
+            } else {
+                "lie on it, to rounding"
+            })
+        } else if count == 1 {
             format!("lies {}{unit} from it", signed(low))
         } else {
             format!("lie {} to {}{unit} from it", signed(low), signed(high))

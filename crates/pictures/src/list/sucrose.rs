@@ -1,4 +1,6 @@
-use super::rows::{brix, celsius, value};
+use sugaring_tests::Row;
+
+use super::rows::brix;
 use crate::{
     axis::Axis,
     formula::{Formula, curve, marks},
@@ -41,31 +43,22 @@ fn isotherms(formula: Formula, temperatures: &[f64], high: f64) -> Vec<Curve> {
     temperatures.iter().map(one).collect()
 }
 
-/// Rows of a function of strength and temperature.
-fn by_strength(table: &str, formula: Formula, units: &[(&str, f64)]) -> Vec<Mark> {
-    marks(table, |row| {
-        let x = brix(row)?;
-        Some((x, value(row, units), formula.at(&[x, celsius(row)])?))
-    })
+fn by_strength(formula: Formula) -> Vec<Mark> {
+    marks(formula.relation(), brix)
 }
 
 fn density() -> Plot {
     let formula = Formula::of("sucrose::density");
-    let unit = [("kg/m3", 1.0)];
-    let rows = ["sucrose_density_20c_nbs", "sucrose_density_15_20_plato"];
     Plot {
         name: "density",
         title: "Density of a sucrose solution",
         x: strength(85.0),
         y: Axis::new("Density", "kg/m³", 950.0, 1475.0, 100.0),
         curves: isotherms(formula, &[0.0, 20.0, 60.0, 100.0], 85.0),
-        marks: rows
-            .iter()
-            .flat_map(|table| by_strength(table, formula, &unit))
-            .collect(),
+        marks: by_strength(formula),
         below: Below::Difference("kg/m³", vec![step(35.0, 0.1), step(78.0, 0.4), step(85.0, 0.9)]),
         accuracy: formula.relation().accuracy,
-        note: "The rows are tables after Plato, at 15 and 20 °C; the band is that from 10 to 30 °C.",
+        note: "The rows seen are tables after Plato, at 15 and 20 °C; the band is that from 10 to 30 °C.",
     }
 }
 
@@ -77,27 +70,22 @@ fn refractive_index() -> Plot {
         x: strength(85.0),
         y: Axis::new("Refractive index", "", 1.32, 1.52, 0.04),
         curves: isotherms(formula, &[5.0, 20.0, 40.0, 60.0], 85.0),
-        marks: Vec::new(),
-        below: Below::Nothing("No table stands beside it yet"),
+        marks: by_strength(formula),
+        below: Below::Difference("", vec![step(30.0, 0.00001), step(75.0, 0.00003)]),
         accuracy: formula.relation().accuracy,
-        note: "",
+        note: "The rows are those of 20 °C, to which the band belongs.",
     }
 }
 
 fn specific_heat() -> Plot {
     let formula = Formula::of("sucrose::specific_heat");
-    let rows = marks("sucrose_heat_capacity", |row| {
-        let apart = matches!(row.text("relation"), "water_anchored" | "janovskii");
-        let x = brix(row)?;
-        apart.then_some((x, row.number("value"), formula.at(&[x, celsius(row)])?))
-    });
     Plot {
         name: "specific_heat",
         title: "Specific heat of a sucrose solution",
         x: strength(80.0),
         y: Axis::new("Specific heat", "kJ/(kg K)", 2.0, 4.4, 0.4),
         curves: isotherms(formula, &[4.0, 20.0, 60.0, 100.0], 80.0),
-        marks: rows,
+        marks: by_strength(formula),
         below: Below::Percent(vec![
             step(20.0, 1.0),
             step(40.0, 3.0),
@@ -111,10 +99,6 @@ fn specific_heat() -> Plot {
 
 fn viscosity() -> Plot {
     let formula = Formula::of("sucrose::viscosity");
-    let rows = marks("sucrose_viscosity", |row| {
-        let x = brix(row)?;
-        Some((x, value(row, &[("mPa s", 1.0)]), formula.at(&[x, celsius(row)])?))
-    });
     Plot {
         name: "viscosity",
         title: "Viscosity of a sucrose solution",
@@ -127,7 +111,7 @@ fn viscosity() -> Plot {
             &[1.0, 10.0, 100.0, 1000.0, 10_000.0],
         ),
         curves: isotherms(formula, &[0.0, 20.0, 50.0, 82.0, 100.0], 75.0),
-        marks: rows,
+        marks: by_strength(formula),
         below: Below::Percent(vec![step(70.0, 3.0), step(75.0, 8.0)]),
         accuracy: formula.relation().accuracy,
         note: "The scale of the viscosity is logarithmic. The rows were taken from 0 to 100 °C; those far out are of 1918, \
@@ -152,17 +136,13 @@ fn thermal_conductivity() -> Plot {
 
 fn solubility() -> Plot {
     let formula = Formula::of("sucrose::solubility");
-    let rows = marks("sucrose_solubility", |row| {
-        let x = celsius(row);
-        Some((x, row.number("value"), formula.at(&[x])?))
-    });
     Plot {
         name: "solubility",
         title: "Strength of a solution saturated with sucrose",
         x: Axis::new("Temperature", "°C", -13.0, 100.0, 20.0),
         y: Axis::new("Strength at saturation", "°Bx", 62.0, 84.0, 4.0),
         curves: vec![formula.curve("", &[0.0], 0, -13.0, 100.0)],
-        marks: rows,
+        marks: marks(formula.relation(), Row::celsius),
         below: Below::Difference("°Bx", vec![step(80.0, 0.15), step(100.0, 0.3)]),
         accuracy: formula.relation().accuracy,
         note: "The rows far out are of a scale of 1892, which the later ones leave behind.",
@@ -172,18 +152,16 @@ fn solubility() -> Plot {
 fn contraction() -> Plot {
     let formula = Formula::of("sucrose::contraction");
     let to_cold = |brix: f64, label: &str| curve(label, 20.0, 100.0, |hot| formula.at(&[brix, hot, 20.0]));
-    let rows = marks("sucrose_expansion", |row| {
-        let (x, hot, cold) = (brix(row)?, row.number("hot_c"), row.number("cold_c"));
-        let to_room = (cold - 20.0).abs() < 1e-9;
-        to_room.then_some((hot, row.number("value"), formula.at(&[x, hot, cold])?))
-    });
     Plot {
         name: "contraction",
         title: "What a hot filling loses on cooling to 20 °C",
-        x: Axis::new("Filled at", "°C", 20.0, 100.0, 10.0),
+        x: Axis::new("Temperature of filling", "°C", 20.0, 100.0, 10.0),
         y: Axis::new("Volume lost", "% of the hot volume", 0.0, 4.5, 1.0),
         curves: vec![to_cold(0.0, "water"), to_cold(66.9, "66.9 °Bx")],
-        marks: rows,
+        marks: marks(formula.relation(), |row| {
+            let cold = row.optional_number("cold_c")?;
+            row.optional_number("hot_c").filter(|_| (cold - 20.0).abs() < 1e-9)
+        }),
         below: Below::Difference("% of the volume", vec![step(100.0, 0.12)]),
         accuracy: formula.relation().accuracy,
         note: "",
@@ -192,17 +170,13 @@ fn contraction() -> Plot {
 
 fn water_activity() -> Plot {
     let formula = Formula::of("sucrose::water_activity");
-    let rows = ["activity_measured", "activity_water_activity"];
     Plot {
         name: "water_activity",
         title: "Water activity of a sucrose solution",
         x: strength(85.0),
         y: Axis::new("Water activity", "", 0.5, 1.0, 0.1),
         curves: isotherms(formula, &[0.0, 25.0, 100.0], 85.0),
-        marks: rows
-            .iter()
-            .flat_map(|table| by_strength(table, formula, &[("1", 1.0)]))
-            .collect(),
+        marks: by_strength(formula),
         below: Below::Difference("", vec![step(70.0, 0.002), step(85.0, 0.004)]),
         accuracy: formula.relation().accuracy,
         note: "",
@@ -218,7 +192,7 @@ fn osmotic_coefficient() -> Plot {
         x: strength(85.0),
         y: Axis::new("Osmotic coefficient", "", 0.9, 1.8, 0.2),
         curves: isotherms(formula, &[0.0, 25.0, 100.0], 85.0),
-        marks: by_strength("activity_osmotic_coefficient_25c", formula, &[("1", 1.0)]),
+        marks: by_strength(formula),
         below: Below::Difference("", vec![step(40.6, 0.006), step(85.0, 0.003)]),
         accuracy: formula.relation().accuracy,
         note: "The rows are those of 25 °C, to which the band belongs.",
@@ -228,19 +202,13 @@ fn osmotic_coefficient() -> Plot {
 fn boiling() -> Plot {
     let formula = Formula::of("sucrose::boiling_point_elevation");
     let at = |kpa: f64| formula.curve(&format!("{kpa} kPa"), &[0.0, kpa], 0, 0.0, 85.0);
-    let rows = ["boiling_elevation_1atm", "boiling_measured"].iter().flat_map(|table| {
-        marks(table, |row| {
-            let x = brix(row)?;
-            Some((x, row.number("value"), formula.at(&[x, row.number("pressure_kpa")])?))
-        })
-    });
     Plot {
         name: "boiling_point_elevation",
         title: "How far a sucrose solution boils above water",
         x: strength(85.0),
         y: Axis::new("Rise over water's boiling point", "K", 0.0, 15.0, 5.0),
         curves: [110.0, 80.0, 50.0].map(at).into(),
-        marks: rows.collect(),
+        marks: by_strength(formula),
         below: Below::Difference("K", vec![step(70.0, 0.1), step(80.0, 0.15), step(85.0, 0.35)]),
         accuracy: formula.relation().accuracy,
         note: "The pressure hardly matters to the rise; it matters to the boiling point of water, to which the rise is added.",
@@ -255,7 +223,7 @@ fn osmotic_pressure() -> Plot {
         x: strength(60.0),
         y: Axis::new("Osmotic pressure", "bar", 0.0, 170.0, 50.0),
         curves: isotherms(formula, &[0.0, 25.0, 50.0], 60.0),
-        marks: by_strength("osmotic_pressure", formula, &[("atm", 1.013_25), ("kPa", 0.01)]),
+        marks: by_strength(formula),
         below: Below::Percent(vec![step(30.0, 1.0), step(45.0, 2.0), step(60.0, 3.5)]),
         accuracy: formula.relation().accuracy,
         note: "",
@@ -264,21 +232,13 @@ fn osmotic_pressure() -> Plot {
 
 fn freezing() -> Plot {
     let formula = Formula::of("sucrose::freezing_temperature");
-    let rows = ["freezing_depression_crc", "freezing_depression_pickering"]
-        .iter()
-        .flat_map(|table| {
-            marks(table, |row| {
-                let x = brix(row)?;
-                Some((x, -row.number("value"), formula.at(&[x])?))
-            })
-        });
     Plot {
         name: "freezing",
         title: "Temperature at which a sucrose solution begins to freeze",
         x: strength(60.0),
         y: Axis::new("Begins to freeze at", "°C", -12.0, 0.0, 2.0),
         curves: vec![formula.curve("", &[0.0], 0, 0.0, 60.0)],
-        marks: rows.collect(),
+        marks: by_strength(formula),
         below: Below::Difference("K", vec![step(15.0, 0.02), step(36.0, 0.05), step(57.0, 0.1)]),
         accuracy: formula.relation().accuracy,
         note: "",

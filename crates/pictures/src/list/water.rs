@@ -1,4 +1,5 @@
-use super::rows::{celsius, value};
+use sugaring_tests::Row;
+
 use crate::{
     axis::Axis,
     formula::{Formula, marks},
@@ -21,20 +22,13 @@ fn temperature(low: f64, high: f64) -> Axis {
     Axis::new("Temperature", "°C", low, high, 20.0)
 }
 
-/// The rows of one quantity of a table, by temperature.
-fn by_temperature(table: &str, quantity: &str, formula: Formula, units: &[(&str, f64)]) -> Vec<Mark> {
-    marks(table, |row| {
-        let x = row
-            .optional_number("temp_c")
-            .filter(|_| row.text("quantity") == quantity)?;
-        debug_assert!((x - celsius(row)).abs() < f64::EPSILON);
-        Some((x, value(row, units), formula.at(&[x])?))
-    })
+fn by_temperature(formula: Formula) -> Vec<Mark> {
+    marks(formula.relation(), Row::celsius)
 }
 
 fn saturation_pressure() -> Plot {
     let formula = Formula::of("water::saturation_pressure");
-    let mut rows = by_temperature("water_saturation", "p_sat", formula, &[("kPa", 1.0)]);
+    let mut rows = by_temperature(formula);
     rows.retain(|row| row.x <= 130.0);
     Plot {
         name: "saturation_pressure",
@@ -63,7 +57,7 @@ fn latent_heat() -> Plot {
         x: temperature(0.0, 130.0),
         y: Axis::new("Latent heat", "kJ/kg", 2150.0, 2520.0, 100.0),
         curves: vec![formula.curve("", &[0.0], 0, 0.01, 130.0)],
-        marks: by_temperature("water_saturation", "latent_heat", formula, &[("kJ/kg", 1.0)]),
+        marks: by_temperature(formula),
         below: Below::Difference("kJ/kg", vec![step(25.0, 0.38), step(130.0, 0.22)]),
         accuracy: formula.relation().accuracy,
         note: "",
@@ -78,7 +72,7 @@ fn saturated_vapour_density() -> Plot {
         x: temperature(0.0, 130.0),
         y: Axis::logarithmic("Density of the steam", "kg/m³", 0.004, 2.0, &[0.01, 0.1, 1.0]),
         curves: vec![formula.curve("", &[0.0], 0, 0.01, 130.0)],
-        marks: by_temperature("water_saturation", "rho_sat_vapour", formula, &[("kg/m3", 1.0)]),
+        marks: by_temperature(formula),
         below: Below::Percent(Vec::new()),
         accuracy: formula.relation().accuracy,
         note: "The scale of the density is logarithmic.",
@@ -93,7 +87,7 @@ fn density() -> Plot {
         x: temperature(-20.0, 110.0),
         y: Axis::new("Density", "kg/m³", 945.0, 1005.0, 20.0),
         curves: vec![formula.curve("", &[0.0], 0, -20.0, 110.0)],
-        marks: by_temperature("water_liquid", "density", formula, &[("kg/m3", 1.0)]),
+        marks: by_temperature(formula),
         below: Below::Percent(vec![step(40.0, 0.0001), step(110.0, 0.003)]),
         accuracy: formula.relation().accuracy,
         note: "",
@@ -108,7 +102,7 @@ fn specific_heat() -> Plot {
         x: temperature(-20.0, 110.0),
         y: Axis::new("Specific heat", "kJ/(kg K)", 4.16, 4.42, 0.05),
         curves: vec![formula.curve("", &[0.0], 0, -20.0, 110.0)],
-        marks: by_temperature("water_liquid", "cp", formula, &[("kJ/(kg K)", 1.0)]),
+        marks: by_temperature(formula),
         below: Below::Percent(vec![step(110.0, 0.1)]),
         accuracy: formula.relation().accuracy,
         note: "",
@@ -123,7 +117,7 @@ fn viscosity() -> Plot {
         x: temperature(-20.0, 110.0),
         y: Axis::new("Viscosity", "mPa·s", 0.0, 4.5, 1.0),
         curves: vec![formula.curve("", &[0.0], 0, -20.0, 110.0)],
-        marks: by_temperature("water_liquid", "viscosity", formula, &[("uPa s", 1e-3)]),
+        marks: by_temperature(formula),
         below: Below::Percent(vec![step(110.0, 1.0)]),
         accuracy: formula.relation().accuracy,
         note: "",
@@ -138,7 +132,7 @@ fn thermal_conductivity() -> Plot {
         x: temperature(-20.0, 110.0),
         y: Axis::new("Thermal conductivity", "W/(m K)", 0.48, 0.7, 0.05),
         curves: vec![formula.curve("", &[0.0], 0, -20.0, 110.0)],
-        marks: by_temperature("water_liquid", "conductivity", formula, &[("W/(m K)", 1.0)]),
+        marks: by_temperature(formula),
         below: Below::Percent(vec![step(110.0, 1.5)]),
         accuracy: formula.relation().accuracy,
         note: "",

@@ -58,23 +58,20 @@ fn catalogue_word(unit: &Unit) -> bool {
 /// The exact size, as it is computed with.
 fn size(unit: &Unit) -> String {
     let [zero, times, over, offset] = unit.numbers();
-    let step = match (number(times), number(over)) {
-        (times, over) if over == "1" => times,
-        (times, over) => format!("{times}/{over}"),
+    let over = if over == 1.0 {
+        String::new()
+    } else {
+        format!("/{}", number(over))
     };
     if offset == 0.0 {
-        return step;
+        return format!("{}{over}", number(times));
     }
     let from = if zero == 0.0 {
         String::from("x")
     } else {
         format!("(x − {})", number(zero))
     };
-    let scaled = match step.as_str() {
-        "1" => from,
-        step => format!("{from} · {step}"),
-    };
-    format!("{scaled} + {}", number(offset))
+    format!("{from}{over} + {}", number(offset))
 }
 
 /// Digits in groups of three on both sides of the point, which is how long factors are compared.
