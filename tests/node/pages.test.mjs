@@ -4,7 +4,7 @@
 
 import assert from "node:assert/strict";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { after, test } from "node:test";
 import { fileURLToPath } from "node:url";
 
@@ -12,7 +12,7 @@ const here = fileURLToPath(new URL(".", import.meta.url));
 const top = join(here, "../..");
 const book = join(top, "book/src");
 const pages = [join(top, "README.md"), join(top, "DEVELOPERS.md")];
-pages.push(...readdirSync(book).filter((name) => name.endsWith(".md")).map((name) => join(book, name)));
+pages.push(...readdirSync(book, { recursive: true }).filter((name) => name.endsWith(".md")).sort().map((name) => join(book, name)));
 
 const FENCE = /^```js\n(.*?)^```$/gms;
 const SAYS = /^(\s*)console\.log\((.*)\);? \/\/ (.*)$/gm;
@@ -25,7 +25,7 @@ for (const page of pages) {
   const text = readFileSync(page, "utf8");
   for (const found of text.matchAll(FENCE)) {
     const line = text.slice(0, found.index).split("\n").length + 1;
-    const name = `${page.split("/").at(-1)}:${line}`;
+    const name = `${relative(top, page)}:${line}`;
     blocks += 1;
     test(name, async () => {
       const code = found[1].replace(SAYS, (_, space, values, says) => `${space}globalThis.said(${JSON.stringify(says)}, ${values});`);

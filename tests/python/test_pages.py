@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 TOP = Path(__file__).resolve().parents[2]
-PAGES = [TOP / "README.md", TOP / "DEVELOPERS.md", *sorted((TOP / "book" / "src").glob("*.md"))]
+PAGES = [TOP / "README.md", TOP / "DEVELOPERS.md", *sorted((TOP / "book" / "src").rglob("*.md"))]
 FENCE = re.compile(r"^```python\n(.*?)^```$", re.MULTILINE | re.DOTALL)
 SAYS = re.compile(r"^\s*print\(.*\)  # (.*)$")
 
@@ -21,7 +21,7 @@ def blocks():
         text = page.read_text("utf-8")
         for found in FENCE.finditer(text):
             line = text.count("\n", 0, found.start(1)) + 1
-            yield pytest.param(found.group(1), id=f"{page.name}:{line}")
+            yield pytest.param(found.group(1), id=f"{page.relative_to(TOP).as_posix()}:{line}")
 
 
 @pytest.mark.parametrize("code", list(blocks()))

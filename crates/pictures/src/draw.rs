@@ -29,7 +29,7 @@ const FINE: i32 = 10;
 pub(crate) const SIZE: [i32; 2] = [760 * FINE, 660 * FINE];
 const UPPER: i32 = 372 * FINE;
 const LOWER: i32 = 628 * FINE;
-const LEFT: i32 = 78 * FINE;
+const LEFT: i32 = 88 * FINE;
 /// With labels of curves, and without.
 const RIGHT: [i32; 2] = [112 * FINE, 36 * FINE];
 const TEXT: i32 = 21 * FINE;
@@ -228,7 +228,7 @@ fn legend(area: &Area, plot: &Plot) {
     for kind in Kind::ALL.into_iter().filter(shown) {
         mark(area, kind, (x, y));
         label(area, (x + 12 * FINE, y), kind.name(), INK, HPos::Left);
-        x += (36 + 9 * kind.name().len() as i32) * FINE;
+        x += (38 + 10 * kind.name().len() as i32) * FINE;
     }
     if !plot.below.steps().is_empty() {
         let corners = [(x, y - 7 * FINE), (x + 22 * FINE, y + 7 * FINE)];

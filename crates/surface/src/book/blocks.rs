@@ -85,11 +85,24 @@ fn figure(path: &str, picture: &Picture) -> String {
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
     #[test]
     fn somebody_writes_every_block() {
         for file in super::filled() {
             assert!(!file.text.contains(": nobody writes "), "{}", file.path);
         }
+    }
+
+    #[test]
+    fn every_picture_is_in_the_book() {
+        let pages: String = super::filled().into_iter().map(|file| file.text).collect();
+        let left_out: BTreeSet<_> = sugaring_pictures::pictures()
+            .into_iter()
+            .map(|picture| picture.name)
+            .filter(|name| !pages.contains(&format!("pictures/{name}.svg")))
+            .collect();
+        assert!(left_out.is_empty(), "{left_out:?}");
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! The book's table of the functions: what each covers, how well it holds, where it comes from.
 
 use sugaring::{
-    Range,
+    Range, Relation, air,
     catalogue::{self, Function, Kind},
     units::Unit,
 };
@@ -25,21 +25,9 @@ pub(super) fn file() -> File {
             module = function.module;
             text += &format!("\n## {module}\n{}\n{COLUMNS}", said_of(module));
         }
-        text += &row(function);
+        text += &line(row(function));
     }
     File::new("book/src/functions.md", text)
-}
-
-/// The rows of these functions, whose paths stand in a block's mark.
-pub(super) fn of(paths: &str) -> Option<String> {
-    let mut text = format!("\n{COLUMNS}");
-    for path in paths.split(' ') {
-        let found = catalogue::functions()
-            .iter()
-            .find(|function| function.relation.name == path);
-        text += &row(found?);
-    }
-    Some(text + "\n")
 }
 
 /// What stands above a table.
@@ -52,7 +40,60 @@ fn said_of(module: &str) -> &'static str {
     }
 }
 
-fn row(function: &Function) -> String {
+/// The rows of these functions, whose paths stand in a block's mark.
+pub(super) fn of(paths: &str) -> Option<String> {
+    let mut rows = Vec::new();
+    for path in paths.split(' ') {
+        let function = catalogue::functions()
+            .iter()
+            .find(|function| function.relation.name == path);
+        let constructor = || CONSTRUCTORS.iter().find(|relation| relation.name == path);
+        rows.push(match function {
+            Some(function) => row(function),
+            None => row_of(constructor()?),
+        });
+    }
+    let mut text = format!("\n{COLUMNS}");
+    let mut before = [String::new(), String::new()];
+    for row in rows {
+        let [.., accuracy, source] = row.clone();
+        let mut shown = row;
+        for (cell, before) in shown.iter_mut().rev().zip(before.iter().rev()) {
+            if cell == before {
+                *cell = String::from("the same");
+            }
+        }
+        text += &line(shown);
+        before = [accuracy, source];
+    }
+    Some(text + "\n")
+}
+
+/// What makes a station pressure is no function of numbers.
+static CONSTRUCTORS: [&Relation; 5] = [
+    &air::STATION_PRESSURE,
+    &air::FROM_ALTIMETER_SETTING,
+    &air::FROM_SEA_LEVEL,
+    &air::FROM_ALTITUDE,
+    &air::FROM_BOILING_WATER,
+];
+
+fn row_of(relation: &Relation) -> [String; 5] {
+    let name = relation.name.split_once("::").map_or(relation.name, |(_, name)| name);
+    let arguments = relation
+        .inputs
+        .iter()
+        .map(|range| format!("`{}`: {}", range.argument, limits(range)));
+    [
+        format!("`{name}`"),
+        arguments.collect::<Vec<_>>().join("<br>"),
+        String::from("station pressure"),
+        relation.accuracy.to_owned(),
+        relation.source.to_string(),
+    ]
+}
+
+fn row(function: &Function) -> [String; 5] {
     let arguments = function.arguments.iter().zip(function.relation.inputs);
     let arguments: Vec<_> = arguments
         .map(|(argument, range)| {
@@ -63,14 +104,17 @@ fn row(function: &Function) -> String {
             format!("`{}`: {kind}{}", argument.name, limits(range))
         })
         .collect();
-    let cells = [
+    [
         format!("`{}`: {}", function.name, function.summary),
         arguments.join("<br>"),
         result(function),
         function.relation.accuracy.to_owned(),
         function.relation.source.to_string(),
-    ];
-    format!("| {} |\n", cells.map(|cell| in_cell(&cell)).join(" | "))
+    ]
+}
+
+fn line(texts: [String; 5]) -> String {
+    format!("| {} |\n", texts.map(|text| in_cell(&text)).join(" | "))
 }
 
 fn limits(range: &Range) -> String {

@@ -58,10 +58,9 @@ fn catalogue_word(unit: &Unit) -> bool {
 /// The exact size, as it is computed with.
 fn size(unit: &Unit) -> String {
     let [zero, times, over, offset] = unit.numbers();
-    let over = if over == 1.0 {
-        String::new()
-    } else {
-        format!("/{}", number(over))
+    let over = match number(over).as_str() {
+        "1" => String::new(),
+        over => format!("/{over}"),
     };
     if offset == 0.0 {
         return format!("{}{over}", number(times));
