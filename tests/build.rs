@@ -10,13 +10,16 @@ fn main() -> Result<()> {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
     let mut pages = vec![top.join("README.md"), top.join("DEVELOPERS.md")];
     find(&top.join("book/src"), &mut pages)?;
-    let mut text = String::new();
-    for page in pages {
-        let name = name(page.strip_prefix(&top).unwrap_or(&page));
-        text += &format!("#[doc = include_str!({page:?})]\n#[derive(Clone, Copy, Debug)]\npub struct {name};\n");
-    }
+    let text: Vec<_> = pages
+        .iter()
+        .map(|page| {
+            let name = name(page.strip_prefix(&top).unwrap_or(page));
+            let page = page.display();
+            format!("#[doc = include_str!(r\"{page}\")]\n#[derive(Clone, Copy, Debug)]\npub struct {name};\n")
+        })
+        .collect();
     let folder = env::var_os("OUT_DIR").unwrap_or_default();
-    fs::write(Path::new(&folder).join("pages.rs"), text)
+    fs::write(Path::new(&folder).join("pages.rs"), text.concat())
 }
 
 fn find(folder: &Path, pages: &mut Vec<PathBuf>) -> Result<()> {
