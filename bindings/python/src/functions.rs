@@ -59,6 +59,7 @@ macro_rules! python_functions {
             air.add_class::<StationPressure>()?;
             // The density scales are called through their words.
             module.delattr("scale")?;
+            crate::finishing::register(&module.getattr("finish")?.cast_into::<PyModule>()?)?;
             crate::scale::register(&module.getattr("sucrose")?.cast_into::<PyModule>()?)
         }
     };

@@ -13,6 +13,7 @@ mod catalogue;
 mod columns;
 #[cfg(feature = "fault")]
 mod fault;
+mod finishing;
 mod functions;
 mod guard;
 mod plan;

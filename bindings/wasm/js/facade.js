@@ -1,6 +1,7 @@
 // What the package offers, whichever way its module comes.
 
 import { SugaringError } from "./error.js";
+import { finishingPoint } from "./finishing.js";
 import { functions } from "./functions.js";
 import { brixFromScale, onScale } from "./scale.js";
 import { StationPressure } from "./station_pressure.js";
@@ -12,7 +13,7 @@ export * as day from "./day.js";
 export * as units from "./units.js";
 
 export const air = Object.freeze({ ...functions("air"), StationPressure });
-export const finish = functions("finish");
+export const finish = Object.freeze({ ...functions("finish"), finishingPoint });
 export const membrane = functions("membrane");
 export const sucrose = Object.freeze({ ...functions("sucrose"), onScale, brixFromScale });
 export const uncertainty = functions("uncertainty");

@@ -88,6 +88,12 @@ export class StationArgument {
   }
 }
 
+// A station pressure, or what is one in another form.
+export function stationOf(name, value) {
+  if (value === undefined) throw refused("missing", name);
+  return stationFrom(name, value);
+}
+
 function made(origin, a, b = 0, c = 0) {
   const station = guarded((core) => core.station(origin, a, b, c));
   if (station === undefined) throw refusal();

@@ -10,6 +10,7 @@
 
 #[cfg(feature = "fault")]
 mod fault;
+mod finishing;
 mod functions;
 mod lanes;
 mod plan;

@@ -1,5 +1,5 @@
 // Right uses: all of this compiles.
-import init, { SugaringError, StationPressure, air, catalogue, day, sucrose, uncertainty, type Quantity } from "sugaring";
+import init, { SugaringError, StationPressure, air, catalogue, day, finish, sucrose, uncertainty, type Quantity } from "sugaring";
 import { baume_20_20, cord, deg_c, deg_f, delta_c, heading, kg_per_m3, kpa, litre, measured, metre, parse, price } from "sugaring/units";
 
 await init();
@@ -11,6 +11,7 @@ export const warm: Quantity<"energy_per_mass"> = sucrose.heatToWarm(2, deg_c(4),
 
 export const trade: Quantity<"baume_20_20"> = sucrose.onScale(66.9, baume_20_20);
 export const strengths: Float64Array = sucrose.brixFromScale(baume_20_20([35, 36]));
+export const done: number = finish.finishingPoint(66.9, station, { non_sucrose_rise: delta_c(0.2) }).temperature.to(deg_c);
 export const unit = heading("temp [°F]").unit?.symbol;
 
 export const column: Float64Array = sucrose.density(new Float64Array(3), deg_c(20)).to(kg_per_m3);

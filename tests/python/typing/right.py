@@ -5,7 +5,7 @@ from typing import Any, assert_type
 import numpy as np
 from numpy.typing import NDArray
 
-from sugaring import Quantity, SugaringError, Unit, air, catalogue, day, membrane, sucrose, units, water
+from sugaring import Quantity, SugaringError, Unit, air, catalogue, day, finish, membrane, sucrose, units, water
 from sugaring.air import StationPressure
 from sugaring.errors import OutOfRange
 from sugaring.units import (
@@ -43,6 +43,7 @@ assert_type(sucrose.on_scale(66.9, units.baume_20_20).to(units.baume_20_20), flo
 assert_type(sucrose.on_scale(np.array([2.0]), units.relative_density_20_4).to(units.relative_density_20_4), NDArray[np.float64])
 assert_type(sucrose.brix_from_scale(units.baume_60_60_f(36)), float)
 assert_type(sucrose.brix_from_refractive_index(1.4, deg_c(20)), float)
+assert_type(finish.finishing_point(66.9, station, non_sucrose_rise=delta_c(0.2)).temperature.to(deg_c), float)
 assert_type(units.heading("temp [°F]")[0], str)
 assert_type(sucrose.boiling_temperature(66.9, station), Quantity[Temperature])
 assert_type(sucrose.water_activity(66.9, deg_c(20)), float)

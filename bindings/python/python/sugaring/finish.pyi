@@ -2,15 +2,82 @@
 """The finish: where syrup is done today, how much to fill hot, what fits into which containers."""
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
-from typing import Literal, overload
+from typing import final, Literal, overload
 
 import numpy as np
 from numpy.typing import NDArray
 
 from . import units as _u
 from ._sugaring import Column, Quantity
+from .air import StationPressure
 
-__all__ = ["hot_fill"]
+__all__ = ["FinishingPoint", "finishing_point", "hot_fill"]
+
+@final
+class FinishingPoint:
+    """Where syrup is done today; made by ``finishing_point``."""
+
+    @property
+    def temperature(self) -> Quantity[_u.Temperature]:
+        """What a perfect thermometer shows when the syrup is done."""
+
+    @property
+    def elevation(self) -> Quantity[_u.TemperatureDifference]:
+        """That above boiling water: what to add to the boiling water of today's thermometer."""
+
+    @property
+    def water_boils_at(self) -> Quantity[_u.Temperature]:
+        """Where plain water boils here and now."""
+
+    @property
+    def uncertainty(self) -> Quantity[_u.TemperatureDifference]:
+        """Standard uncertainty of ``temperature``, from the pressure and from the boiling relation."""
+
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+    @staticmethod
+    def _restore(temperature: float, elevation: float, water_boils_at: float, uncertainty: float) -> FinishingPoint: ...
+
+def finishing_point(
+    target: float | Quantity[_u.Brix],
+    station: StationPressure,
+    /,
+    *,
+    non_sucrose_rise: Quantity[_u.TemperatureDifference] | None = None,
+) -> FinishingPoint:
+    """The temperature at which syrup of ``target`` boils at today's pressure.
+
+    Draw off by the thermometer, accept by the hydrometer: 0.1 K is half a °Brix. A thermometer that is zeroed in plain
+    boiling water beside the pan needs no barometer: add ``elevation`` to what it showed.
+
+    Parameters
+    ----------
+    target : float
+        °Brix of the finished syrup, 50 to 85 °Bx.
+    station : StationPressure
+        50 to 110 kPa.
+    non_sucrose_rise : Quantity[TemperatureDifference], optional
+        Rise of what is not sucrose, 0 to 1 Δ°C; 0.1 to 0.25 for maple, left out 0.
+
+    Returns
+    -------
+    FinishingPoint
+        ``temperature``, ``elevation``, ``water_boils_at`` and ``uncertainty``.
+
+    Raises
+    ------
+    SugaringError
+        An argument out of range, not finite, or of another dimension.
+
+    Examples
+    --------
+    >>> from sugaring import finish
+    >>> from sugaring.air import StationPressure
+    >>> from sugaring.units import deg_c, delta_c, kpa
+    >>> done = finish.finishing_point(66.9, StationPressure.measured(kpa(96.5)))
+    >>> f"{done.temperature:deg_c:.1f} °C, {done.elevation:delta_c:.2f} K above water"
+    '102.8 °C, 4.16 K above water'
+    """
 
 @overload
 def hot_fill(label: Quantity[_u.Volume], brix: float | Quantity[_u.Brix, float], /, *, fill_temperature: Quantity[_u.Temperature], on_error: Literal["nan"] | None = None) -> Quantity[_u.Volume]:

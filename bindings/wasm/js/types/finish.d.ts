@@ -3,6 +3,8 @@
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from "../quantity.js";
 import type { Station } from "../station_pressure.js";
 
+export { finishingPoint, type FinishingPoint } from "../finishing.js";
+
 /**
  * How much to fill hot so that the label's contents are there when cold.
  *

@@ -116,6 +116,27 @@ mod tests {
         assert!((exact - 0.06).abs() < 1e-12);
     }
 
+    /// The same numbers stand in the tests of Python and JavaScript.
+    #[test]
+    fn numbers_are_the_same_in_every_language() {
+        let done = point(StationPressure::measured(hpa(965.0)).unwrap());
+        let found = [
+            done.temperature.si(),
+            done.elevation.si(),
+            done.water_boils_at.si(),
+            done.uncertainty.si(),
+        ];
+        assert_eq!(
+            found,
+            [
+                375.918_737_217_205_94,
+                4.155_718_884_603_004,
+                371.763_018_332_602_94,
+                0.066_803_678_251_637_54
+            ]
+        );
+    }
+
     proptest! {
         #[test]
         fn thicker_and_higher_boils_hotter(b in 50.0..84.0_f64, step in 1e-3..1.0_f64, p in 500.0..1090.0_f64) {

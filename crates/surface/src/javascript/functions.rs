@@ -14,8 +14,12 @@ import type { Station } from \"../station_pressure.js\";
 ";
 
 /// Parts of a module that are no functions of numbers.
-const BESIDE: [(&str, &str); 2] = [
+const BESIDE: [(&str, &str); 3] = [
     ("air", "\nexport { StationPressure } from \"../station_pressure.js\";\n"),
+    (
+        "finish",
+        "\nexport { finishingPoint, type FinishingPoint } from \"../finishing.js\";\n",
+    ),
     ("sucrose", "\nexport { brixFromScale, onScale } from \"../scale.js\";\n"),
 ];
 

@@ -12,8 +12,9 @@ use super::{
 use crate::{File, SCALE, file::top};
 
 /// Modules with a part written by hand: what it imports from `typing`, and its names.
-const BESIDE: [(&str, &str, &[&str]); 2] = [
+const BESIDE: [(&str, &str, &[&str]); 3] = [
     ("air", "final, ", &["StationPressure"]),
+    ("finish", "final, ", &["FinishingPoint", "finishing_point"]),
     ("sucrose", "TypeVar, ", &["brix_from_scale", "on_scale"]),
 ];
 
@@ -71,7 +72,7 @@ fn stub(module: &str, rows: &[&Function]) -> String {
     let station = rows
         .iter()
         .any(|row| row.arguments.iter().any(|a| a.kind == Kind::Station));
-    if station && module != "air" {
+    if (station || hand.contains("station: StationPressure")) && module != "air" {
         text += "from .air import StationPressure\n";
     }
     let mut names: Vec<&str> = rows.iter().map(|row| row.name).collect();
