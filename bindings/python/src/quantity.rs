@@ -139,9 +139,14 @@ pub(crate) fn is_si(unit: &'static units::Unit) -> bool {
     ptr::eq(unit, units::Unit::base(unit.dimension))
 }
 
-/// `number` in SI; in the SI unit it stays as it is, -0 too.
+/// `number` in SI, with the bits that the core's own unit words give it: there a zero has no sign, but a bare number
+/// keeps its own.
 pub(crate) fn si(number: f64, unit: &'static units::Unit) -> f64 {
-    if is_si(unit) { number } else { unit.to_si(number) }
+    match is_si(unit) {
+        true if unit.dimension.is_plain() => number,
+        true => number + 0.0,
+        false => unit.to_si(number),
+    }
 }
 
 #[pymethods]

@@ -238,7 +238,8 @@ unsafe fn in_si(column: &mut [f64], first: usize, places: Operand) {
     if places.step == 0 {
         // SAFETY: by the caller; a column has a lane at least.
         match at(unsafe { places.read(first) }) {
-            Some(unit) if quantity::is_si(unit) => {}
+            Some(unit) if quantity::is_si(unit) && unit.dimension.is_plain() => {}
+            Some(unit) if quantity::is_si(unit) => column.iter_mut().for_each(|lane| *lane += 0.0),
             Some(unit) => column.iter_mut().for_each(|lane| *lane = unit.to_si(*lane)),
             None => column.fill(f64::NAN),
         }

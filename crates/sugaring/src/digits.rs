@@ -4,7 +4,12 @@ use alloc::{format, string::String};
 
 /// `value` in at most `digits` significant digits, trailing zeros dropped.
 pub(crate) fn significant(value: f64, digits: usize) -> String {
-    shortest(rounded(value, digits, Toward::Nearest))
+    shortest(rounded_to(value, digits))
+}
+
+/// The number of that text.
+pub(crate) fn rounded_to(value: f64, digits: usize) -> f64 {
+    rounded(value, digits, Toward::Nearest)
 }
 
 /// A computed lower limit: rounded up, so that typing it works.
@@ -15,6 +20,17 @@ pub(crate) fn lower_limit(value: f64, digits: usize) -> String {
 /// A computed upper limit: rounded down, so that typing it works.
 pub(crate) fn upper_limit(value: f64, digits: usize) -> String {
     shortest(rounded(value, digits, Toward::Down))
+}
+
+/// `value`, which lies outside `low` to `high`, in at least `digits` significant digits and in as many as show it there.
+pub(crate) fn outside(value: f64, low: f64, high: f64, digits: usize) -> String {
+    let seen = |shown: &f64| *shown < low || *shown > high;
+    shortest(
+        (digits..17)
+            .map(|digits| rounded_to(value, digits))
+            .find(seen)
+            .unwrap_or(value),
+    )
 }
 
 /// `value` with a fixed number of decimals, and no "-0".
@@ -110,6 +126,11 @@ mod tests {
         assert_eq!(
             [padded(4.698, 3), padded(264.96, 3), padded(0.1997, 2)],
             ["4.70", "265", "0.20"]
+        );
+        assert_eq!(outside(132.000_000_4, 60.0, 132.0, 6), "132.0000004");
+        assert_eq!(
+            [outside(217.0, 60.0, 132.0, 6), outside(60.0, 60.0, 132.0, 6)],
+            ["217", "60"]
         );
         assert_eq!(shortest(f64::NAN), "NaN");
         assert_eq!(shortest(1e300), "1e300");

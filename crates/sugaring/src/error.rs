@@ -301,9 +301,10 @@ impl Error {
         low_text: &str,
         high_text: &str,
     ) -> Self {
+        let (low_shown, high_shown) = (low_text.parse().unwrap_or(low), high_text.parse().unwrap_or(high));
         let finding = format!(
             " = {} is outside {low_text} to {}",
-            unit.show(value),
+            unit.with_symbol(&digits::outside(value, low_shown, high_shown, 6)),
             unit.with_symbol(high_text)
         );
         Self::new(ErrorKind::OutOfRange, argument, finding)

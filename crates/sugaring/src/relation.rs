@@ -79,7 +79,8 @@ pub struct Relation {
 impl Relation {
     /// The value of input `index` in SI, if its range admits it.
     ///
-    /// A value within four units in the last place of a limit counts as the limit.
+    /// A value within four units in the last place of a limit counts as the limit, beside a limit of 0 what is too small
+    /// for a normal number.
     pub(crate) fn check(&self, index: usize, si: f64) -> Result<f64, Error> {
         match self.inputs.get(index) {
             Some(range) => range.check(si).map_err(|e| e.with_reference(self.source)),
@@ -116,9 +117,9 @@ impl Range {
 
     #[cold]
     fn at_a_limit(&self, si: f64) -> Result<f64, Error> {
-        if (si - self.low_si).abs() <= 4.0 * ulp(self.low_si) {
+        if (si - self.low_si).abs() <= slack(self.low_si) {
             Ok(self.low_si)
-        } else if (si - self.high_si).abs() <= 4.0 * ulp(self.high_si) {
+        } else if (si - self.high_si).abs() <= slack(self.high_si) {
             Ok(self.high_si)
         } else {
             Err(Error::out_of_range(self, si))
@@ -129,7 +130,7 @@ impl Range {
     pub(crate) fn slip(&self, value: f64) -> Option<String> {
         let fits = |x: f64| x >= self.low && x <= self.high;
         match self.unit.dimension {
-            Dimension::Temperature if value > self.high => {
+            Dimension::Temperature if is_well_above(value, self.high) => {
                 let celsius = table::deg_c.from_si(table::deg_f.to_si(value));
                 let shown = digits::significant(value, 6);
                 fits(celsius).then(|| {
@@ -139,7 +140,7 @@ impl Range {
                     )
                 })
             }
-            Dimension::Ratio if value > 1.0 && fits(value / 100.0) => {
+            Dimension::Ratio if self.high <= 1.0 && is_well_above(value, 1.0) && fits(value / 100.0) => {
                 let shown = digits::significant(value, 6);
                 let share = digits::significant(value / 100.0, 6);
                 Some(format!(
@@ -152,6 +153,20 @@ impl Range {
             }
             _ => None,
         }
+    }
+}
+
+/// Whether `value` is so far above `high` that another unit may explain it and rounding does not.
+pub(crate) fn is_well_above(value: f64, high: f64) -> bool {
+    value > high + 1e-6 * high.abs()
+}
+
+/// What rounding may have put a value beside `limit`.
+fn slack(limit: f64) -> f64 {
+    if limit == 0.0 {
+        f64::MIN_POSITIVE
+    } else {
+        4.0 * ulp(limit)
     }
 }
 
@@ -179,6 +194,15 @@ mod tests {
         assert_eq!(LIQUID.check(steps(4)), Ok(high));
         assert!(LIQUID.check(steps(8)).is_err());
         assert!(LIQUID.check(high * (1.0 + 1e-9)).is_err());
+        let depth = Range::new("depth", &table::metre, 0.0, 1.0);
+        assert_eq!(depth.check(-1e-310), Ok(0.0));
+        assert!(depth.check(-1e-300).is_err());
+    }
+
+    #[test]
+    fn a_hair_beyond_is_seen_and_no_slip() {
+        let error = LIQUID.check(table::deg_c.to_si(100.0) * (1.0 + 1e-9)).unwrap_err();
+        assert_eq!(error.to_string(), "temperature = 100.0000004 °C is outside 0 to 100 °C");
     }
 
     #[test]

@@ -6,7 +6,7 @@ use crate::{
     digits,
     error::Error,
     math,
-    relation::{Range, Relation, Source},
+    relation::{Range, Relation, Source, is_well_above},
     units::{Length, Pressure, Si, Value, table},
 };
 
@@ -113,7 +113,9 @@ pub(super) fn check_altitude(relation: &Relation, index: usize, altitude: Length
         let given = error.value();
         let metre = table::foot.to_si(given);
         match error.range() {
-            Some((low, high)) if given > high && metre >= low && metre <= high => error.with_hint(slip(given, metre)),
+            Some((low, high)) if is_well_above(given, high) && metre >= low && metre <= high => {
+                error.with_hint(slip(given, metre))
+            }
             _ => error,
         }
     })

@@ -168,15 +168,23 @@ pub fn brix_from_boiling(temperature: Temperature, station: StationPressure) -> 
 
 #[cold]
 fn colder_than_water(kelvin: f64, pascal: f64, water: f64) -> Error {
-    let celsius = table::deg_c.from_si(kelvin);
-    let shown = table::deg_c.show(celsius);
+    let celsius = |kelvin| table::deg_c.from_si(kelvin);
+    let (given, boils) = (celsius(kelvin), celsius(water));
+    // As many digits as show which is the colder.
+    let digits = (4..17).find(|&digits| digits::rounded_to(boils, digits) > digits::rounded_to(given, digits.max(6)));
+    let digits = digits.unwrap_or(17);
+    let shown = table::deg_c.with_symbol(&digits::significant(given, digits.max(6)));
     let station = table::kpa.show(table::kpa.from_si(pascal));
-    let boils = digits::significant(table::deg_c.from_si(water), 4);
-    Error::inconsistent("temperature", &shown, &format!("station = {station}"))
-        .with_value(celsius, &table::deg_c)
+    let error = Error::inconsistent("temperature", &shown, &format!("station = {station}"))
+        .with_value(given, &table::deg_c)
         .with_hint(format!(
-            "water boils at {boils} °C there: check the thermometer in boiling water and the kind of pressure"
-        ))
+            "water boils at {} °C there: check the thermometer in boiling water and the kind of pressure",
+            digits::significant(boils, digits)
+        ));
+    match boiling_at(STRONGEST, pascal) {
+        Some(strongest) => error.with_range(boils, celsius(strongest)),
+        None => error,
+    }
 }
 
 /// Absolute pressure under which a sucrose solution boils at `temperature`.
