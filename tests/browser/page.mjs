@@ -2,7 +2,7 @@
 
 import * as sugaring from "./sugaring/index.js";
 
-import { judgeCalls, judgeFunctions } from "./judge.mjs";
+import { judgeCalls, judgeEdges, judgeFunctions } from "./judge.mjs";
 
 const text = async (path) => {
   const response = await fetch(path);
@@ -31,11 +31,12 @@ for (const line of calls.split("\n").filter((line) => line.includes("day.plan"))
 }
 const numbers = judgeFunctions(sugaring, await text("tests/conformance/functions.txt"));
 const others = judgeCalls(sugaring, calls, (path) => files.get(path));
-const misses = [...numbers.misses, ...others.misses];
+const edges = judgeEdges(sugaring, await text("tests/conformance/edges.jsonl"));
+const misses = [...numbers.misses, ...others.misses, ...edges.misses];
 document.querySelector("#verdict").textContent =
-  `${numbers.vectors} vectors and ${numbers.lanes} lanes of ${numbers.functions} functions, and ${others.calls} calls: ` +
+  `${numbers.vectors} vectors and ${numbers.lanes} lanes of ${numbers.functions} functions, ${others.calls} calls and ${edges.edges} edges: ` +
   (misses.length === 0 ? "all equal to the core's, to the last bit." : `${misses.length} differ.`);
 for (const miss of misses.slice(0, 20)) {
   document.querySelector("#misses").append(Object.assign(document.createElement("li"), { textContent: miss }));
 }
-globalThis.judged = { numbers, others };
+globalThis.judged = { numbers, others, edges };

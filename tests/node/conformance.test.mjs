@@ -6,7 +6,7 @@ import { test } from "node:test";
 
 import * as sugaring from "sugaring";
 
-import { judgeCalls, judgeFunctions } from "./judge.mjs";
+import { judgeCalls, judgeEdges, judgeFunctions } from "./judge.mjs";
 
 const stored = (path) => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
 
@@ -23,4 +23,12 @@ test("units, texts, stations, errors and days answer as the core does", async ()
   const report = judgeCalls(sugaring, stored("tests/conformance/calls.jsonl"), stored);
   console.log(`conformance: ${report.calls} calls`);
   assert.deepEqual(report.misses.slice(0, 20), []);
+});
+
+test("every argument at and beyond its limits answers as the core does", async () => {
+  await sugaring.default();
+  const report = judgeEdges(sugaring, stored("tests/conformance/edges.jsonl"));
+  console.log(`conformance: ${report.edges} edges, ${report.columns} of them as columns`);
+  assert.deepEqual(report.misses.slice(0, 20), []);
+  assert.ok(report.edges > 1000 && report.columns > 1000);
 });

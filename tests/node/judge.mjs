@@ -106,6 +106,42 @@ export function judgeCalls(sugaring, text, stored) {
   return report;
 }
 
+// `edges.jsonl`: every argument at and beyond its limits, alone and as the middle lane of a column.
+export function judgeEdges(sugaring, text) {
+  const report = { edges: 0, columns: 0, misses: [] };
+  const lines = text.split("\n").filter((line) => line !== "").map((line) => JSON.parse(line));
+  const miss = (line, misses) => report.misses.push(`${line.call} ${line.edge} of ${line.moved}: ${misses.join("; ")}`);
+  let inside;
+  for (const line of lines) {
+    if (line.moved === null) inside = line;
+    report.edges += 1;
+    const misses = differences(line, attempt(() => asked(sugaring, line)));
+    if (misses.length > 0) miss(line, misses);
+    // A station pressure is no column, and neither is what makes one.
+    if (line.moved === null || line.call.startsWith("StationPressure.") || line.args[line.moved].station) continue;
+    report.columns += 1;
+    const others = ({ args }) => JSON.stringify(args.filter((_, index) => index !== line.moved));
+    // Where limits hang on the other arguments, the outer lanes lie at the edge too.
+    const outer = others(inside) === others(line) ? inside : line;
+    const lanes = [outer, line, outer];
+    const { number, ...unit } = line.args[line.moved];
+    const column = { ...unit, numbers: lanes.map(({ args }) => args[line.moved].number) };
+    const wanted = { call: line.call, args: line.args.with(line.moved, column) };
+    const index = lanes.findIndex(({ error }) => error !== undefined);
+    if (index < 0) {
+      wanted.result = lanes.map(({ result }) => result);
+    } else {
+      const count = lanes.filter(({ error }) => error !== undefined).length;
+      wanted.error = { ...line.error, index, count, text: `${line.error.text} (index ${index}; ${count} of 3)` };
+    }
+    const found = differences(wanted, attempt(() => asked(sugaring, wanted)));
+    const holes = { ...wanted, error: undefined, result: lanes.map(({ result }) => result ?? hex(NaN)) };
+    found.push(...differences(holes, attempt(() => asked(sugaring, holes, { on_error: "nan" }))));
+    if (found.length > 0) miss(line, ["as a column", ...found]);
+  }
+  return report;
+}
+
 function* answers(sugaring, wanted, stored) {
   if (wanted.call !== "day.plan") {
     yield attempt(() => asked(sugaring, wanted));
@@ -125,7 +161,7 @@ function attempt(ask) {
   }
 }
 
-function asked(sugaring, { call, args }) {
+function asked(sugaring, { call, args }, options) {
   const { units } = sugaring;
   if (call === "unit") return args.map((word) => units[word]);
   if (call === "units.parse") return units.parse(args[0]);
@@ -140,7 +176,8 @@ function asked(sugaring, { call, args }) {
   }
   const row = sugaring.catalogue.functions().find((known) => known.module === module && known.name === name);
   const keys = row.arguments.slice(2).map((argument) => argument.name);
-  const found = sugaring[module][camel](...values.slice(0, 2), ...(keys.length ? [named(keys)] : []));
+  const last = keys.length || options ? [{ ...named(keys), ...options }] : [];
+  const found = sugaring[module][camel](...values.slice(0, 2), ...last);
   if (typeof found === "number" || found instanceof Float64Array) return found;
   const base = sugaring.catalogue.units().find((unit) => unit.dimension === row.result && unit.numbers.join() === "0,1,1,0");
   return found.to(units[base.word]);

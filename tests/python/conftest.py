@@ -6,5 +6,5 @@ import sys
 def pytest_terminal_summary(terminalreporter):
     judged = getattr(sys.modules.get("test_conformance"), "JUDGED", None)
     if judged:
-        text = "conformance: {vectors} vectors and {lanes} lanes of {functions} functions"
+        text = "conformance: {vectors} vectors and {lanes} lanes of {functions} functions, {edges} edges and {columns} as columns"
         terminalreporter.write_line(text.format_map(judged))

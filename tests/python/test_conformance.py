@@ -175,8 +175,7 @@ def test_parse(call):
         assert (quantity.unit.word, bits(quantity.value)) == (call["unit"], call["number"])
 
 
-@pytest.mark.parametrize("call", [call for call in CALLS if call["call"].startswith("StationPressure.")])
-def test_station_pressure(call):
+def judge_station(call):
     made = getattr(StationPressure, call["call"].split(".")[1])
     *given, last = (argument(given) for given in call["args"])
     sea_level = made is StationPressure.from_sea_level
@@ -188,13 +187,72 @@ def test_station_pressure(call):
         assert station.origin == call["origin"]
 
 
-@pytest.mark.parametrize("call", [call for call in CALLS if call["call"] in FUNCTIONS])
-def test_call(call):
+def judge_call(call):
     row = FUNCTIONS[call["call"]]
     given = [argument(given) for given in call["args"]]
     result = judged(call, lambda: called(call["call"], row, given))
     if result is not None:
         assert bits(result) == call["result"]
+
+
+@pytest.mark.parametrize("call", [call for call in CALLS if call["call"].startswith("StationPressure.")])
+def test_station_pressure(call):
+    judge_station(call)
+
+
+@pytest.mark.parametrize("call", [call for call in CALLS if call["call"] in FUNCTIONS])
+def test_call(call):
+    judge_call(call)
+
+
+EDGES = defaultdict(list)
+for line in (FOLDER / "edges.jsonl").read_text("utf-8").splitlines():
+    edge = json.loads(line)
+    EDGES[edge["call"]].append(edge)
+
+
+def test_every_function_has_edges():
+    assert set(FUNCTIONS) == {name for name in EDGES if not name.startswith("StationPressure.")}
+
+
+@pytest.mark.parametrize("name", EDGES)
+def test_edges(name):
+    judge = judge_call if name in FUNCTIONS else judge_station
+    for edge in EDGES[name]:
+        judge(edge)
+    JUDGED["edges"] += len(EDGES[name])
+
+
+@pytest.mark.parametrize("name", sorted(FUNCTIONS))
+def test_edges_in_columns(name):
+    """The argument that is moved as a column, its middle lane at the edge: the error says which lane."""
+    row = FUNCTIONS[name]
+    inside = next(edge for edge in EDGES[name] if edge["moved"] is None)
+    for edge in EDGES[name]:
+        moved = edge["moved"]
+        if moved is None or row.arguments[moved].kind == "station_pressure":
+            continue
+        # The others of the edge itself; where its limits hang on them, the outer lanes lie at the edge too.
+        others = [given for index, given in enumerate(edge["args"]) if index != moved]
+        same = others == [given for index, given in enumerate(inside["args"]) if index != moved]
+        outer = inside if same else edge
+        lanes = [outer["args"][moved]["number"], edge["args"][moved]["number"], outer["args"][moved]["number"]]
+        column = {key: value for key, value in edge["args"][moved].items() if key != "number"} | {"numbers": lanes}
+        given = [argument(column if index == moved else given) for index, given in enumerate(edge["args"])]
+        refused = [outer, edge, outer]
+        index = next((lane for lane, line in enumerate(refused) if "error" in line), None)
+        if index is None:
+            results = called(name, row, given)
+            assert [bits(result) for result in results] == [line["result"] for line in refused]
+        else:
+            count = sum("error" in line for line in refused)
+            error = edge["error"] | {"index": index, "count": count}
+            error["text"] += f" (index {index}; {count} of 3)"
+            judged({"error": error}, lambda: called(name, row, given))
+        empty = called(name, row, given, on_error="nan")
+        wanted = ["7ff8000000000000" if "error" in line else line["result"] for line in refused]
+        assert [bits(result) for result in empty] == wanted
+        JUDGED["columns"] += 1
 
 
 def days():

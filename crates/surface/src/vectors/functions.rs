@@ -123,7 +123,7 @@ fn with(ranges: &[Range], index: usize, x: f64) -> Vec<f64> {
 }
 
 /// Point `n` of the additive recurrence whose step is made of powers of the root of g^(k+1) = g + 1 for k arguments.
-fn spread(function: &Function, n: u32) -> Vec<f64> {
+pub(super) fn spread(function: &Function, n: u32) -> Vec<f64> {
     let free = function
         .arguments
         .iter()
@@ -162,12 +162,12 @@ fn root(arguments: usize) -> f64 {
 }
 
 /// The limits in SI.
-fn limits(range: &Range) -> (f64, f64) {
+pub(super) fn limits(range: &Range) -> (f64, f64) {
     (range.unit.to_si(range.low), range.unit.to_si(range.high))
 }
 
 /// The number `steps` units in the last place of `x` above it.
-fn steps(x: f64, steps: i64) -> f64 {
+pub(super) fn steps(x: f64, steps: i64) -> f64 {
     let (up, times) = (steps > 0, steps.unsigned_abs());
     (0..times).fold(x, |x, _| if up { x.next_up() } else { x.next_down() })
 }

@@ -4,14 +4,22 @@ use crate::File;
 
 mod calls;
 mod days;
+mod edges;
 mod functions;
 mod json;
 
 pub(crate) fn files() -> Vec<File> {
     let (days, lines) = days::files_and_lines();
     let calls = calls::lines().into_iter().chain(lines);
-    let text: String = calls.map(|line| line + "\n").collect();
-    let mut files = vec![functions::file(), File::new("tests/conformance/calls.jsonl", text)];
+    let file = |name: &str, lines: &mut dyn Iterator<Item = String>| {
+        let text: String = lines.map(|line| line + "\n").collect();
+        File::new(format!("tests/conformance/{name}.jsonl"), text)
+    };
+    let mut files = vec![
+        functions::file(),
+        file("calls", &mut { calls }),
+        file("edges", &mut edges::lines().into_iter()),
+    ];
     files.extend(days);
     files
 }
