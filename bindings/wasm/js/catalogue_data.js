@@ -2,7 +2,7 @@
 
 // Module, name, summary, arguments with kind, unit and limits, result, its unit, source, accuracy.
 export const FUNCTIONS = [
-  ["water", "saturation_pressure", "Absolute pressure at which water of `temperature` boils.", [["temperature", "temperature", "°C", 0.0, 373.946]], "pressure", "kPa", "IAPWS R7-97(2012), equation 30, table 34", "0.02 % of IAPWS-95; 0.0074 % from 0 to 130 °C"],
+  ["water", "saturation_pressure", "Absolute pressure at which water of `temperature` boils.", [["temperature", "temperature", "°C", 0.0, 373.946]], "pressure", "kPa", "IAPWS R7-97(2012), equation 30, table 34", "0.02 % of IAPWS-95; 0.0076 % from 0 to 130 °C"],
   ["water", "saturation_temperature", "Temperature at which water boils under the absolute `pressure`: the inverse of `saturation_pressure`.", [["pressure", "pressure", "kPa", 0.6112126, 22064.001]], "temperature", "°C", "IAPWS R7-97(2012), equation 31, table 34", "0.00023 K from 60 to 110 kPa"],
   ["water", "latent_heat", "Heat that turns boiling water of `temperature` into steam of the same temperature.", [["temperature", "temperature", "°C", 0.01, 373.946]], "energy_per_mass", "kJ/kg", "IAPWS SR1-86(1992), equations 1 to 7", "0.38 kJ/kg of IAPWS-95 at 0 °C, 0.22 kJ/kg from 25 to 130 °C"],
   ["water", "saturated_liquid_density", "Density of boiling water.", [["temperature", "temperature", "°C", 0.01, 373.946]], "density", "kg/m³", "IAPWS SR1-86(1992), equation 2", "as the release states"],

@@ -37,7 +37,7 @@ def saturation_pressure(temperature: Quantity[_u.Temperature], /, *, on_error: L
     -----
     Source: IAPWS R7-97(2012), equation 30, table 34.
 
-    Accuracy: 0.02 % of IAPWS-95; 0.0074 % from 0 to 130 °C.
+    Accuracy: 0.02 % of IAPWS-95; 0.0076 % from 0 to 130 °C.
 
     Examples
     --------

@@ -9,7 +9,7 @@ import type { Station } from "../station_pressure.js";
  * Source: IAPWS R7-97(2012), equation 30, table 34.
  *
  * @param temperature 0 to 373.946 °C
- * @returns In kPa; accuracy: 0.02 % of IAPWS-95; 0.0074 % from 0 to 130 °C
+ * @returns In kPa; accuracy: 0.02 % of IAPWS-95; 0.0076 % from 0 to 130 °C
  * @throws SugaringError
  */
 export function saturationPressure(temperature: Taken<"temperature">, options?: Options): Quantity<"pressure">;

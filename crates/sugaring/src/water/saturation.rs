@@ -87,7 +87,7 @@ pub static SATURATION_PRESSURE: Relation = Relation {
     inputs: &[Range::new("temperature", &table::deg_c, 0.0, 373.946)],
     output: &table::kpa,
     source: SOURCE_OF_PRESSURE,
-    accuracy: "0.02 % of IAPWS-95; 0.0074 % from 0 to 130 °C",
+    accuracy: "0.02 % of IAPWS-95; 0.0076 % from 0 to 130 °C",
 };
 
 /// What [`saturation_temperature`] covers.
