@@ -161,10 +161,14 @@ function attempt(ask) {
   }
 }
 
-function asked(sugaring, { call, args }, options) {
+function asked(sugaring, { call, args, unit }, options) {
   const { units } = sugaring;
   if (call === "unit") return args.map((word) => units[word]);
-  if (call === "units.parse") return units.parse(args[0]);
+  if (call === "units.parse") {
+    const found = units.parse(args[0]);
+    const { symbol } = sugaring.catalogue.units().find(({ word }) => word === unit) ?? {};
+    return { value: found.value, unit: found.unit, text: found.toString(), again: units.parse(found.toString()), symbol };
+  }
   const values = args.map((argument) => made(sugaring, argument));
   const [module, name] = call.split(".");
   const camel = name.replace(/_(\w)/g, (_, letter) => letter.toUpperCase());
@@ -224,10 +228,14 @@ function differences(wanted, { answer, error }, stored) {
       wanted.from.forEach((text, index) => hold("read", hex(si(bits(text)).to(word)), wanted.read[index]));
       return found;
     }
-    case "units.parse":
+    case "units.parse": {
       hold("number", hex(answer.value), wanted.number);
-      hold("word", answer.toString().length > 0, true);
+      hold("symbol", answer.unit, answer.symbol);
+      hold("text", answer.text, wanted.text);
+      hold("number again", hex(answer.again.value), wanted.number);
+      hold("symbol again", answer.again.unit, answer.symbol);
       return found;
+    }
     case "day.plan": {
       hold("plan", deepSame(JSON.parse(stored(wanted.plan)), answer), "");
       for (const [system, path] of Object.entries(wanted.pages)) hold(`page ${system}`, answer.page(system), stored(path));

@@ -173,6 +173,16 @@ def test_every_word_is_judged():
 def test_parse(call):
     if (quantity := judged(call, lambda: units.parse(*call["args"]))) is not None:
         assert (quantity.unit.word, bits(quantity.value)) == (call["unit"], call["number"])
+        assert str(quantity) == call["text"]
+        again = units.parse(str(quantity))
+        assert (again.unit, bits(again.value)) == (quantity.unit, call["number"])
+
+
+def test_every_spelling_is_read():
+    texts = {call["args"][0] for call in CALLS if call["call"] == "units.parse"}
+    for unit in catalogue.units():
+        for spelling in {unit.symbol, unit.word, *unit.aliases} if unit.symbol else ():
+            assert f"37.5 {spelling}" in texts
 
 
 def judge_station(call):

@@ -120,6 +120,10 @@ fn parsed(line: &Value) {
         Ok(quantity) => {
             assert_eq!(quantity.unit().word, line["unit"].as_str().unwrap());
             assert!(same(quantity.value(), number(&line["number"])), "{line}");
+            assert_eq!(quantity.to_string(), line["text"], "{line}");
+            let again = Quantity::parse(&quantity.to_string()).unwrap();
+            assert_eq!(again.unit(), quantity.unit(), "{line}");
+            assert!(same(again.value(), quantity.value()), "{line}");
         }
         Err(error) => refused(&error, line),
     }

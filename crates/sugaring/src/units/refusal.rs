@@ -24,7 +24,7 @@ pub(super) fn no_number(text: &str, wanted: Option<Dimension>) -> Error {
     if let Some((part, rest)) = signed_fraction(text) {
         return error.with_hint(write_as(part, rest));
     }
-    if let Some(hint) = called(text) {
+    if let Some(hint) = called(text).or_else(|| spaced_sign(text)).or_else(|| unit_first(text)) {
         return error.with_hint(hint);
     }
     let example = match wanted.map(Dimension::common_units) {
@@ -60,7 +60,7 @@ pub(super) fn no_unit(text: &str, value: f64, rest: &str, wanted: Option<Dimensi
         };
         return unreadable().with_hint(write_as(whole, unit));
     }
-    if let Some(hint) = second_number(text, value, rest) {
+    if let Some(hint) = feet_and_inches(value, rest).or_else(|| second_number(text, value, rest)) {
         return unreadable().with_hint(hint);
     }
     unknown_unit(value, rest, wanted)
@@ -72,9 +72,9 @@ pub(super) fn unknown_unit(value: f64, given: &str, wanted: Option<Dimension>) -
     let finding = format!(" has the unknown unit {}", quoted(given));
     let error = Error::new(ErrorKind::UnknownUnit, "", finding).with_value(value, &table::fraction);
     let shown = table::fraction.show(value);
-    let scale = match normal(given).as_str() {
-        "C" | "c" => Some("°C"),
-        "F" | "f" => Some("°F"),
+    let scale = match without_degrees(&normal(given)) {
+        "C" | "c" | "Celsius" => Some("°C"),
+        "F" | "f" | "Fahrenheit" => Some("°F"),
         _ => None,
     };
     match (scale, wanted) {
@@ -191,6 +191,48 @@ fn called(text: &str) -> Option<String> {
     rest.is_empty().then(|| format!("write {}", Quantity::new(value, unit)))
 }
 
+/// `"- 5 °C"`
+fn spaced_sign(text: &str) -> Option<String> {
+    let rest = text.strip_prefix(['-', '−'])?.trim_start();
+    let (value, unit) = number(rest)?;
+    let unit = Unit::named(unit)?;
+    // A second sign may mean anything.
+    rest.starts_with(|c: char| c.is_ascii_digit() || c == '.')
+        .then(|| format!("write {}", Quantity::new(-value, unit)))
+}
+
+/// `"gal 40"`
+fn unit_first(text: &str) -> Option<String> {
+    let (unit, value) = text.rsplit_once(char::is_whitespace)?;
+    let (value, rest) = number(value)?;
+    let unit = Unit::named(unit)?;
+    rest.is_empty().then(|| format!("write {}", Quantity::new(value, unit)))
+}
+
+/// `"degrees C"` is C.
+fn without_degrees(given: &str) -> &str {
+    let words = ["degrees", "degree", "deg."];
+    let rest = words.iter().find_map(|word| given.strip_prefix(word));
+    rest.unwrap_or(given).trim_start()
+}
+
+/// Feet and inches by their marks: `5' 3"`, `5'`, `3"`.
+fn feet_and_inches(value: f64, rest: &str) -> Option<String> {
+    const FEET: [char; 3] = ['\'', '′', '’'];
+    const INCHES: [char; 3] = ['"', '″', '”'];
+    let written = |value, unit: &Unit| format!("write {}", unit.with_symbol(&digits::significant(value, 6)));
+    if rest.strip_prefix(INCHES) == Some("") {
+        return Some(written(value, &table::inch));
+    }
+    let rest = rest.strip_prefix(FEET)?.trim_start();
+    if rest.is_empty() {
+        return Some(written(value, &table::foot));
+    }
+    let (inches, rest) = number(rest)?;
+    let ends = rest.trim_start().strip_prefix(INCHES) == Some("");
+    (ends && value >= 0.0 && inches >= 0.0).then(|| written(value + inches / 12.0, &table::foot))
+}
+
 /// A decimal comma, or a comma between thousands?
 fn comma(text: &str, head: &str, tail: &str) -> String {
     let digits = tail.bytes().take_while(u8::is_ascii_digit).count();
@@ -237,10 +279,22 @@ fn second_number(text: &str, value: f64, rest: &str) -> Option<String> {
             rest.get(next..).is_some_and(starts).then_some(next)
         })
     };
-    let start = if starts(rest) { 0 } else { after_space()? };
+    // "ft3in" has no space to tell it by: only what are two units is taken for two numbers.
+    let at_digit = || {
+        let start = rest.find(|c: char| c.is_ascii_digit())?;
+        let (unit, second) = rest.split_at_checked(start)?;
+        let (_, other) = number(second)?;
+        (Unit::named(unit).is_some() && Unit::named(other).is_some()).then_some(start)
+    };
+    let start = if starts(rest) {
+        0
+    } else {
+        after_space().or_else(at_digit)?
+    };
     let (unit, second) = rest.split_at_checked(start)?;
     let sum = || {
-        let unit = Unit::named(unit)?;
+        let unit = unit.trim_end();
+        let unit = Unit::named(unit.strip_suffix(',').or(unit.strip_suffix(" and")).unwrap_or(unit))?;
         let (more, other) = number(second)?;
         let other = Unit::named(other)?;
         let adds = unit.dimension == other.dimension
@@ -254,12 +308,13 @@ fn second_number(text: &str, value: f64, rest: &str) -> Option<String> {
     Some(sum().unwrap_or_else(|| String::from("write one number with one unit")))
 }
 
-/// Digits in groups of three: `10 000 L`, `10'000 L`, `10_000 L`.
+/// Digits in groups of three: `10 000 L`, `10'000.5 L`, `10_000 L`.
 fn grouped(text: &str, rest: &str) -> Option<String> {
     let head = text.strip_suffix(rest)?.trim_end();
-    let group = rest.strip_prefix(['\'', '’', '_']).unwrap_or(rest);
-    let digits = group.bytes().take_while(u8::is_ascii_digit).count();
-    let (group, unit) = group.split_at_checked(digits)?;
+    let tail = rest.strip_prefix(['\'', '’', '_']).unwrap_or(rest);
+    let digits = tail.bytes().take_while(u8::is_ascii_digit).count();
+    let (_, unit) = number(tail)?;
+    let group = tail.strip_suffix(unit)?;
     let fits = digits == 3 && (1..=3).contains(&head.len()) && head.bytes().all(|b| b.is_ascii_digit());
     (fits && !unit.contains(|c: char| c.is_ascii_digit()))
         .then(|| format!("write {}", behind(&format!("{head}{group}"), unit)))
@@ -325,6 +380,28 @@ mod tests {
             "\"5 °C 3 °F\" cannot be read; write one number with one unit",
         ),
         ("10 000 L", None, "\"10 000 L\" cannot be read; write 10000 L"),
+        ("10'000.5 L", None, "\"10'000.5 L\" cannot be read; write 10000.5 L"),
+        ("5ft3in", None, "\"5ft3in\" cannot be read; write 5.25 ft"),
+        ("5 ft, 3 in", None, "\"5 ft, 3 in\" cannot be read; write 5.25 ft"),
+        (
+            "1 lb and 4 oz",
+            Some(Dimension::Mass),
+            "\"1 lb and 4 oz\" cannot be read; write 1.25 lb",
+        ),
+        ("5' 3\"", None, "\"5' 3\"\" cannot be read; write 5.25 ft"),
+        ("5′", None, "\"5′\" cannot be read; write 5 ft"),
+        ("3″", None, "\"3″\" cannot be read; write 3 in"),
+        (
+            "- 5 °C",
+            Some(Dimension::Temperature),
+            "\"- 5 °C\" cannot be read; write -5 °C",
+        ),
+        ("gal 40", None, "\"gal 40\" cannot be read; write 40 gal"),
+        (
+            "68 degrees F",
+            Some(Dimension::Temperature),
+            "has the unknown unit \"degrees F\"; write 68 °F",
+        ),
         (
             "7-8 bar",
             None,

@@ -157,9 +157,9 @@ with_table! {
         Pressure in pressure {
             pa "Pa" ["pascal", "pascals"] (0.0, 1.0, 1.0, 0.0) "SI";
             hpa "hPa" ["mbar", "millibar"] (0.0, 100.0, 1.0, 0.0) "100 Pa";
-            kpa "kPa" ["kilopascal"] (0.0, 1000.0, 1.0, 0.0) "1000 Pa";
-            bar "bar" ["bars"] (0.0, 1e5, 1.0, 0.0) "1e5 Pa";
-            psi "psi" ["psia", "lbf/in²"] (0.0, 6_894.757_293_168_361, 1.0, 0.0) "lb · 9.80665 m/s² / in²";
+            kpa "kPa" ["kilopascal", "kPa(a)"] (0.0, 1000.0, 1.0, 0.0) "1000 Pa";
+            bar "bar" ["bars", "bara", "bar(a)", "bar a"] (0.0, 1e5, 1.0, 0.0) "1e5 Pa";
+            psi "psi" ["psia", "psi(a)", "psi a", "lbf/in²"] (0.0, 6_894.757_293_168_361, 1.0, 0.0) "lb · 9.80665 m/s² / in²";
             in_hg "inHg" ["in Hg", "inches of mercury"] (0.0, 3_386.388_640_341, 1.0, 0.0) "25.4 mm of conventional mercury";
             mm_hg "mmHg" ["mm Hg"] (0.0, 133.322_387_415, 1.0, 0.0) "13 595.1 kg/m³ · 9.80665 m/s² · 1 mm";
             atm "atm" ["atmosphere", "atmospheres"] (0.0, 101_325.0, 1.0, 0.0) "exact by definition";

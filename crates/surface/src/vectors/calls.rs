@@ -39,7 +39,7 @@ const SI: [f64; 10] = [
 ];
 
 /// Quantities, percentages, spellings, and texts that are refused with a hint.
-const TEXTS: [&str; 36] = [
+const TEXTS: [&str; 88] = [
     "40 gal",
     "40gal",
     " 40  gallons ",
@@ -76,11 +76,71 @@ const TEXTS: [&str; 36] = [
     "nan L",
     "1e999 L",
     "forty gal",
+    // Fractions and numbers in two units.
+    "3/4 cord",
+    "1 1/2 in",
+    "½ gal",
+    "1/0 in",
+    "5 feet 3 inches",
+    "5ft3in",
+    "5 ft, 3 in",
+    "5' 3\"",
+    "1 lb 4 oz",
+    "2 h 30 min",
+    "5 ft 3",
+    "5 °C 3 °F",
+    // Other lands' commas, points and groups.
+    "1.234,5 L",
+    "1 234,5 L",
+    "1.234.567 L",
+    "1'234.5 L",
+    "12 345 gal",
+    "1_000 L",
+    "\u{a0}5\u{a0}L",
+    "٣ L",
+    // Signs and numbers that are none.
+    "+5 °C",
+    "- 5 °C",
+    "--5 °C",
+    "1e3e2 L",
+    "0x10 L",
+    "inf L",
+    "-infinity",
+    "about 5 L",
+    "95 ± 2 L",
+    "7-8 bar",
+    // Slips in the unit, and units that are not offered.
+    "20 c",
+    "68 degrees F",
+    "20 Celsius",
+    "40 gals",
+    "40 gal.",
+    "40 Gal",
+    "gal 40",
+    "deg_c(20)",
+    "3 Kg",
+    "30 in. Hg",
+    "30 inHG",
+    "7 bar a",
+    "1 m^2",
+    "1 m**2",
+    "1 ton",
+    "4 cups",
+    "1 acre",
+    "5 °Bé",
+    "5 $",
+    "5 L approx",
+    "L",
+    "x",
 ];
+
+/// Numbers that are written with a unit and read again.
+const WRITTEN: [f64; 5] = [0.1, -40.0, 2.0 / 3.0, 1e-9, 1.5e21];
 
 pub(super) fn lines() -> Vec<String> {
     let mut lines: Vec<String> = catalogue::units().iter().filter_map(|unit| of_unit(unit)).collect();
     lines.extend(TEXTS.iter().map(|given| of_text(given)));
+    lines.extend(spelt().iter().map(|given| of_text(given)));
     lines.extend(stations());
     lines.extend(refused());
     lines.extend(columns());
@@ -101,11 +161,26 @@ fn of_unit(unit: &Unit) -> Option<String> {
     (unit.dimension != Dimension::Brix).then(|| line("unit", [text(unit.word), text(base.word)], outcome))
 }
 
+/// Every spelling of every unit, and numbers as each unit writes them; plain numbers have no spelling.
+fn spelt() -> Vec<String> {
+    let units = catalogue::units().iter().filter(|unit| !unit.symbol.is_empty());
+    let texts = units.flat_map(|unit| {
+        let spellings = [unit.symbol, unit.word].into_iter().chain(unit.aliases.iter().copied());
+        let spelt = spellings.map(|spelling| format!("37.5 {spelling}"));
+        spelt
+            .chain(WRITTEN.map(|x| Quantity::new(x, unit).to_string()))
+            .collect::<Vec<_>>()
+    });
+    texts.collect()
+}
+
+/// A text that is read is written again, and that is read as the same.
 fn of_text(given: &str) -> String {
     let outcome = match Quantity::parse(given) {
         Ok(quantity) => vec![
             ("unit", text(quantity.unit().word)),
             ("number", number(quantity.value())),
+            ("text", text(&quantity.to_string())),
         ],
         Err(refusal) => vec![("error", error(&refusal))],
     };
