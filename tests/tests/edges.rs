@@ -411,3 +411,111 @@ fn percentages_are_recognised() {
     }
     assert!(recognised > 1);
 }
+
+/// Numbers of a range, in it and out of it, odd ones among them.
+fn odd_numbers(range: &Range) -> Vec<f64> {
+    let [low, high] = limits(range);
+    let step = |limit: f64| 1e-9 * if limit == 0.0 { high - low } else { limit.abs() };
+    let inside = [low, low.next_up(), low + 0.37 * (high - low), high.next_down(), high];
+    let outside = [low - step(low), high + step(high), -1e300, 1e300, f64::MAX];
+    let none = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -0.0, f64::from_bits(1)];
+    [inside, outside, none].concat()
+}
+
+/// Every combination of the odd numbers of each argument.
+fn odd_points(function: &Function) -> Vec<Vec<f64>> {
+    let start = vec![Vec::new()];
+    function.relation.inputs.iter().fold(start, |points, range| {
+        let longer = |point: &Vec<f64>| {
+            odd_numbers(range)
+                .into_iter()
+                .map(|x| [point.as_slice(), &[x]].concat())
+                .collect()
+        };
+        points
+            .iter()
+            .flat_map(|point| -> Vec<Vec<f64>> { longer(point) })
+            .collect()
+    })
+}
+
+/// Every argument odd at once: the error names one that is, and its declared range; and a column says the same.
+#[test]
+fn odd_numbers_together_are_refused_as_one_of_them() {
+    let mut judged = 0;
+    for function in catalogue::functions() {
+        let points = odd_points(function);
+        judged += points.len();
+        let columns: Vec<Vec<f64>> = (0..function.arguments.len())
+            .map(|index| points.iter().map(|point| point[index]).collect())
+            .collect();
+        let columns: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+        let mut lanes = vec![0.0; points.len()];
+        let refused = function.block(&columns, &mut lanes);
+        assert_eq!(
+            refused,
+            lanes.iter().filter(|lane| lane.is_nan()).count(),
+            "{function:?}"
+        );
+        for (si, lane) in points.iter().zip(lanes) {
+            let answer = function.value(si);
+            assert!(
+                same(answer.clone().unwrap_or(f64::NAN), lane),
+                "{function:?} {si:?}: {lane} in a block"
+            );
+            if let Err(error) = answer {
+                blames_an_odd_one(function, si, &error);
+            }
+        }
+    }
+    println!("edges: {judged} combinations of odd numbers");
+    assert!(judged > 50_000, "{judged}");
+}
+
+fn blames_an_odd_one(function: &Function, si: &[f64], error: &Error) {
+    if is_of_the_others(function, error) {
+        return;
+    }
+    let at = function
+        .relation
+        .inputs
+        .iter()
+        .position(|range| range.argument == error.argument());
+    let index = at.unwrap_or_else(|| panic!("{function:?} {si:?}: {error}"));
+    let [low, high] = limits(&function.relation.inputs[index]);
+    assert!(!(low..=high).contains(&si[index]), "{function:?} {si:?}: {error}");
+    let kind = if si[index].is_finite() {
+        ErrorKind::OutOfRange
+    } else {
+        ErrorKind::NotFinite
+    };
+    assert_eq!(error.kind(), kind, "{function:?} {si:?}: {error}");
+}
+
+/// Inside the declared ranges there is a finite result, or a refusal that the arguments bring about together.
+#[test]
+fn every_point_inside_is_answered() {
+    // Steps that share no divisor, so that the arguments meet everywhere.
+    const SHARES: [f64; 4] = [
+        0.618_033_988_749_895,
+        0.754_877_666_246_693,
+        0.819_172_513_396_164,
+        0.856_674_883_854_503,
+    ];
+    for function in catalogue::functions() {
+        for n in 0..2000 {
+            let inputs = function.relation.inputs.iter().zip(SHARES);
+            let si: Vec<f64> = inputs
+                .map(|(range, step)| {
+                    let [low, high] = limits(range);
+                    low + (f64::from(n) * step).fract() * (high - low)
+                })
+                .collect();
+            assert!(
+                is_admitted(function, &si),
+                "{function:?} {si:?}: {:?}",
+                function.value(&si)
+            );
+        }
+    }
+}
