@@ -130,17 +130,13 @@ impl Range {
     pub(crate) fn slip(&self, value: f64) -> Option<String> {
         let fits = |x: f64| x >= self.low && x <= self.high;
         match self.unit.dimension {
-            Dimension::Temperature if is_well_above(value, self.high) => {
-                let celsius = table::deg_c.from_si(table::deg_f.to_si(value));
-                let shown = digits::significant(value, 6);
-                fits(celsius).then(|| {
-                    format!(
-                        "{shown} °F is {} °C: write deg_f({shown})",
-                        digits::significant(celsius, 4)
-                    )
-                })
-            }
-            Dimension::Ratio if self.high <= 1.0 && is_well_above(value, 1.0) && fits(value / 100.0) => {
+            Dimension::Temperature if is_well_above(value, self.high) => self
+                .meant(value, &table::deg_f)
+                .or_else(|| self.meant(value, &table::kelvin)),
+            Dimension::Density if value < self.low => self.meant(value, &table::lb_per_gal),
+            Dimension::Ratio
+                if self.high < 100.0 && is_well_above(value, self.high.max(1.0)) && fits(value / 100.0) =>
+            {
                 let shown = digits::significant(value, 6);
                 let share = digits::significant(value / 100.0, 6);
                 Some(format!(
@@ -153,6 +149,20 @@ impl Range {
             }
             _ => None,
         }
+    }
+
+    /// What `value` would be if it were meant in `unit`, where that fits.
+    fn meant(&self, value: f64, unit: &'static Unit) -> Option<String> {
+        let meant = self.unit.from_si(unit.to_si(value));
+        let shown = digits::significant(value, 6);
+        (meant >= self.low && meant <= self.high).then(|| {
+            format!(
+                "{} is {}: write {}({shown})",
+                unit.with_symbol(&shown),
+                self.unit.with_symbol(&digits::significant(meant, 4)),
+                unit.word
+            )
+        })
     }
 }
 
@@ -212,6 +222,15 @@ mod tests {
         assert_eq!(
             text(&syrup, table::deg_c.to_si(217.0)),
             "temperature = 217 °C is outside 60 to 132 °C; 217 °F is 102.8 °C: write deg_f(217)"
+        );
+        assert_eq!(
+            text(&LIQUID, table::deg_c.to_si(293.15)),
+            "temperature = 293.15 °C is outside 0 to 100 °C; 293.15 K is 20 °C: write kelvin(293.15)"
+        );
+        let syrup = Range::new("density", &table::kg_per_m3, 950.0, 1460.0);
+        assert_eq!(
+            text(&syrup, 11.07),
+            "density = 11.07 kg/m³ is outside 950 to 1460 kg/m³; 11.07 lb/gal is 1326 kg/m³: write lb_per_gal(11.07)"
         );
         assert_eq!(
             text(&SHARE, 15.0),
