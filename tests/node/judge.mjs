@@ -181,7 +181,7 @@ function asked(sugaring, { call, args, unit }, options) {
   const row = sugaring.catalogue.functions().find((known) => known.module === module && known.name === name);
   const keys = row.arguments.slice(2).map((argument) => argument.name);
   const last = keys.length || options ? [{ ...named(keys), ...options }] : [];
-  const found = sugaring[module][camel](...values.slice(0, 2), ...last);
+  const found = called(sugaring, row)(...values.slice(0, 2), ...last);
   if (typeof found === "number" || found instanceof Float64Array) return found;
   const base = sugaring.catalogue.units().find((unit) => unit.dimension === row.result && unit.numbers.join() === "0,1,1,0");
   return found.to(units[base.word]);

@@ -24,7 +24,10 @@ from scipy.special import ndtri
 from sugaring import air, sucrose, uncertainty, water
 from sugaring.air import StationPressure
 from sugaring.units import (
+    apparent_relative_density_20_20,
     bar,
+    baume_20_20,
+    baume_60_60_f,
     deg_c,
     joule_per_kg,
     kelvin,
@@ -35,6 +38,9 @@ from sugaring.units import (
     metre,
     pa,
     pascal_s,
+    relative_density_20_4,
+    relative_density_20_20,
+    relative_density_60_60_f,
     w_per_m_k,
 )
 
@@ -256,6 +262,14 @@ FREEZING = [
     ]
 ]
 
+SCALES = [
+    baume_20_20,
+    baume_60_60_f,
+    relative_density_20_20,
+    relative_density_60_60_f,
+    relative_density_20_4,
+    apparent_relative_density_20_20,
+]
 BRENT = ("brentq over the function it inverts", "scipy")
 STEP = "a root is a root"
 
@@ -289,6 +303,19 @@ def of_brix(inverse, forward, unit, strongest, coldest, hottest):
             for b, number, t in zip(strengths, numbers, celsius, strict=True)
         ]
         return ours, theirs
+
+    return both
+
+
+def of_scale(word):
+    """The inverse of a density scale."""
+
+    def both():
+        strengths = grid(0, 85, 61)
+        marks = [sucrose.on_scale(b, word) for b in strengths]
+        ours = [sucrose.brix_from_scale(mark) for mark in marks]
+        inner = roots(lambda b: sucrose.on_scale(b, word).to(word), [(mark.to(word),) for mark in marks[1:-1]], 0, 85)
+        return ours, [0.0, *inner, 85.0]
 
     return both
 
@@ -335,6 +362,12 @@ ROOTS = [
     Comparison(
         "sucrose.brix_from_osmotic_pressure", "0 to 60 °Bx, 0 to 50 °C", *BRENT, "°Bx", 1e-9, STEP,
         of_brix(sucrose.brix_from_osmotic_pressure, sucrose.osmotic_pressure, bar, 60, 0, 50),
+    ),
+    *(
+        Comparison(
+            "sucrose.brix_from_scale", f"0 to 85 °Bx, {word.word}", *BRENT, "°Bx", 1e-9, STEP, of_scale(word)
+        )
+        for word in SCALES
     ),
     Comparison("sucrose.brix_from_boiling", "0.5 to 84.5 °Bx, 50 to 110 kPa", *BRENT, "°Bx", 1e-9, STEP, boiled),
     Comparison(

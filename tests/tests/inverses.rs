@@ -3,7 +3,14 @@
 
 use gauss_quad::GaussLegendre;
 use proptest::prelude::*;
-use sugaring::{Error, ErrorKind, Range, Relation, air, air::StationPressure, sucrose, units::*, water};
+use sugaring::{
+    Error, ErrorKind, Range, Relation, air,
+    air::StationPressure,
+    sucrose,
+    sucrose::scales,
+    units::{Scale, *},
+    water,
+};
 
 /// A function and its inverse, in the units people read; `others` are the arguments that both have.
 struct Pair {
@@ -46,7 +53,25 @@ fn station(kilopascal: f64) -> Result<StationPressure, Error> {
 }
 
 fn pairs() -> Vec<Pair> {
-    of_water_and_air().into_iter().chain(of_sucrose()).collect()
+    let scales = [
+        on_scale::<baume_20_20>(&scales::BAUME_20_20),
+        on_scale::<baume_60_60_f>(&scales::BAUME_60_60_F),
+        on_scale::<relative_density_20_20>(&scales::RELATIVE_DENSITY_20_20),
+        on_scale::<relative_density_60_60_f>(&scales::RELATIVE_DENSITY_60_60_F),
+        on_scale::<relative_density_20_4>(&scales::RELATIVE_DENSITY_20_4),
+        on_scale::<apparent_relative_density_20_20>(&scales::APPARENT_RELATIVE_DENSITY_20_20),
+    ];
+    of_water_and_air()
+        .into_iter()
+        .chain(of_sucrose())
+        .chain(scales)
+        .collect()
+}
+
+fn on_scale<S: Scale>(relation: &'static Relation) -> Pair {
+    let forward = |b, _: &[f64]| Ok(sucrose::on_scale::<S>(brix(b)?)?.get::<S>());
+    let back = |mark, _: &[f64]| Ok(sucrose::brix_from_scale(S::of_si(mark))?.get());
+    pair(relation.name, relation, forward, back, true)
 }
 
 fn of_water_and_air() -> Vec<Pair> {

@@ -18,7 +18,7 @@ use super::{
 /// A step outside that no rounding explains.
 const PART: f64 = 1e-9;
 /// A step outside in units of the last place: within four counts as the limit.
-const ULPS: i64 = 8;
+const ULPS: f64 = 8.0;
 /// Where limits depend on the other arguments: how many of these are tried.
 const OTHERS: usize = 3;
 const LARGEST_SUBNORMAL: f64 = f64::from_bits(f64::MIN_POSITIVE.to_bits() - 1);
@@ -234,14 +234,16 @@ impl Argument {
 
 /// The limits, and a step to either side of them; a limit that is zero takes its step from `scale`.
 fn beside(low: f64, high: f64, scale: f64) -> Vec<(&'static str, f64)> {
+    // Of the limit's own last place: just below a power of two the numbers lie closer.
+    let ulps = |limit: f64| ULPS * (limit.abs().next_up() - limit.abs());
     let part = |limit: f64| PART * if limit == 0.0 { scale } else { limit.abs() };
     vec![
         ("low", low),
-        ("low - 8 ulp", steps(low, -ULPS)),
+        ("low - 8 ulp", low - ulps(low)),
         ("low - 1e-9", low - part(low)),
         ("low + 1 ulp", steps(low, 1)),
         ("high", high),
-        ("high + 8 ulp", steps(high, ULPS)),
+        ("high + 8 ulp", high + ulps(high)),
         ("high + 1e-9", high + part(high)),
         ("high - 1 ulp", steps(high, -1)),
     ]
