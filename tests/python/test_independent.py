@@ -506,13 +506,13 @@ def summary():
 
 
 def test_the_book_prints_them():
-    head, _, rest = PAGE.read_text("utf-8").partition("<!-- begin -->\n")
-    written, _, tail = rest.partition("<!-- end -->")
+    head, _, rest = PAGE.read_text("utf-8").partition("<!-- deviations -->\n")
+    written, _, tail = rest.partition("<!-- so far -->")
     if "SUGARING_WRITE" in os.environ and len(FOUND) == len(ALL):
         rows = [comparison.record() | {"largest": float(f"{FOUND[index]:.3g}")} for index, comparison in enumerate(ALL)]
         FIGURES.write_text(json.dumps(rows, indent=1, ensure_ascii=False) + "\n", "utf-8")
         written = "\n" + "\n\n".join(tables(rows)) + "\n\n"
-        PAGE.write_text(f"{head}<!-- begin -->\n{written}<!-- end -->{tail}", "utf-8")
+        PAGE.write_text(f"{head}<!-- deviations -->\n{written}<!-- so far -->{tail}", "utf-8")
     rows = json.loads(FIGURES.read_text("utf-8"))
     assert len(rows) == len(ALL)
     assert written.strip() == "\n\n".join(tables(rows))
