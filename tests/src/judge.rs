@@ -15,7 +15,8 @@ use crate::row::{Row, last_digit, rows};
 /// judge("doc.csv", table, |row| Ok(Some(row.number("temp_c") * 1.8 + 32.0)));
 /// ```
 pub fn judge(name: &str, table: &str, mut relation: impl FnMut(&Row) -> Result<Option<f64>, sugaring::Error>) {
-    let misses = misses(name, table, &mut relation);
+    let Verdict { summary, misses } = judged(name, table, &mut relation);
+    println!("{summary}");
     assert!(
         misses.is_empty(),
         "{name}: {} rows miss\n{}",
@@ -24,20 +25,18 @@ pub fn judge(name: &str, table: &str, mut relation: impl FnMut(&Row) -> Result<O
     );
 }
 
-/// What [`judge`] panics with, row by row.
-pub(crate) fn misses(
+/// What [`judge`] prints and panics with.
+pub(crate) fn judged(
     name: &str,
     table: &str,
     relation: &mut dyn FnMut(&Row) -> Result<Option<f64>, sugaring::Error>,
-) -> Vec<String> {
-    let verdict = verdict(name, &rows(name, table), relation);
-    println!("{}", verdict.summary);
-    verdict.misses
+) -> Verdict {
+    verdict(name, &rows(name, table), relation)
 }
 
-struct Verdict {
-    summary: String,
-    misses: Vec<String>,
+pub(crate) struct Verdict {
+    pub(crate) summary: String,
+    pub(crate) misses: Vec<String>,
 }
 
 #[derive(Default)]

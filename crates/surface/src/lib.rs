@@ -9,6 +9,7 @@ mod file;
 mod javascript;
 mod python;
 mod shapes;
+mod trust;
 mod vectors;
 
 pub use check::differences;
@@ -19,7 +20,14 @@ const SCALE: &str = "scale";
 
 /// Every generated file.
 pub fn files() -> Vec<File> {
-    [book::files(), python::files(), javascript::files(), vectors::files()].concat()
+    [
+        book::files(),
+        trust::files(),
+        python::files(),
+        javascript::files(),
+        vectors::files(),
+    ]
+    .concat()
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@ use sugaring::Error;
 
 use super::figure::{Figure, Subject, unit};
 use crate::{
-    judge::{Standing, misses, weigh},
+    judge::{Standing, Verdict, judged, weigh},
     row::{Row, rows},
 };
 
@@ -52,19 +52,23 @@ pub struct Judged {
 impl Room {
     /// Judges every row of every table and panics once with all misses.
     pub fn judge(&self) {
-        let misses = self.misses();
+        let mut misses = Vec::new();
+        for verdict in self.tables.iter().map(Table::verdict) {
+            println!("{}", verdict.summary);
+            misses.extend(verdict.misses);
+        }
         assert!(misses.is_empty(), "{} rows miss\n{}", misses.len(), misses.join("\n"));
     }
 
     /// The rows that miss, as they are told.
     pub fn misses(&self) -> Vec<String> {
-        self.tables.iter().flat_map(Table::misses).collect()
+        self.tables.iter().flat_map(|table| table.verdict().misses).collect()
     }
 }
 
 impl Table {
-    fn misses(&self) -> Vec<String> {
-        misses(self.name, self.text, &mut |row| (self.figure)(row).map(Figure::value))
+    fn verdict(&self) -> Verdict {
+        judged(self.name, self.text, &mut |row| (self.figure)(row).map(Figure::value))
     }
 
     /// Every row that is no documentation, with our figure; an error has none.
