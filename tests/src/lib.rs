@@ -14,3 +14,4 @@ mod pages;
 mod row;
 pub mod schema;
 pub mod tables;
+pub mod vectors;

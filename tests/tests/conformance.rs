@@ -8,19 +8,15 @@ use std::{collections::BTreeMap, fs, path::PathBuf};
 use serde_json::Value;
 use sugaring::{
     Error,
-    catalogue::{self, Function},
     day::{self, DayInputs, DayPlan, System},
     form::Tree,
     units::{Quantity, Unit},
 };
+use sugaring_tests::vectors::{self, bits, same};
 
 fn stored(path: &str) -> String {
     let top = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("..");
     fs::read_to_string(top.join(path)).unwrap_or_else(|error| panic!("{path}: {error}"))
-}
-
-fn bits(text: &str) -> f64 {
-    f64::from_bits(u64::from_str_radix(text, 16).unwrap())
 }
 
 fn number(value: &Value) -> f64 {
@@ -31,53 +27,11 @@ fn numbers(value: &Value) -> Vec<f64> {
     value.as_array().unwrap().iter().map(number).collect()
 }
 
-fn same(one: f64, other: f64) -> bool {
-    one.to_bits() == other.to_bits() || one.is_nan() && other.is_nan()
-}
-
-fn function(name: &str) -> Option<&'static Function> {
-    let (module, name) = name.split_once('.')?;
-    let mut all = catalogue::functions().iter().copied();
-    all.find(|function| (function.module, function.name) == (module, name))
-}
-
-/// Every line as one call, and every function's lines as one block.
 #[test]
 fn functions_of_numbers() {
-    let text = stored("tests/conformance/functions.txt");
-    let mut lines: BTreeMap<&str, Vec<(Vec<f64>, &str)>> = BTreeMap::new();
-    for line in text.lines().filter(|line| !line.starts_with('#')) {
-        let [name, arguments, result] = line.split(' ').collect::<Vec<_>>()[..] else {
-            panic!("{line}");
-        };
-        let arguments = arguments.split(',').map(bits).collect();
-        lines.entry(name).or_default().push((arguments, result));
-    }
-    let (mut misses, mut vectors) = (Vec::new(), 0);
-    for (name, lines) in &lines {
-        let function = function(name).unwrap_or_else(|| panic!("{name} is in no table"));
-        let columns: Vec<Vec<f64>> = (0..function.arguments.len())
-            .map(|index| lines.iter().map(|(arguments, _)| arguments[index]).collect())
-            .collect();
-        let columns: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
-        let mut block = vec![0.0; lines.len()];
-        function.block(&columns, &mut block);
-        for ((arguments, result), lane) in lines.iter().zip(block) {
-            vectors += 1;
-            let well = match (function.value(arguments), result.strip_prefix('!')) {
-                (Ok(value), None) => same(value, bits(result)) && same(lane, value),
-                (Err(error), Some(wanted)) => {
-                    format!("{}:{}", error.kind().name(), error.argument()) == wanted && lane.is_nan()
-                }
-                _ => false,
-            };
-            if !well {
-                misses.push(format!("{name} {arguments:?}: {result}"));
-            }
-        }
-    }
-    println!("conformance: {vectors} vectors of {} functions", lines.len());
-    assert_eq!(lines.len(), catalogue::functions().len());
+    let (vectors, misses) = vectors::functions_of_numbers();
+    println!("conformance: {vectors} vectors of functions");
+    let misses: Vec<_> = misses.into_iter().map(|miss| miss.text).collect();
     assert!(misses.is_empty(), "{} miss\n{}", misses.len(), misses.join("\n"));
 }
 

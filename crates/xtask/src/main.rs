@@ -11,6 +11,7 @@ mod counts;
 mod javascript;
 mod judged;
 mod machine;
+mod mutate;
 mod no_std;
 mod python;
 mod report;
@@ -41,6 +42,17 @@ enum Task {
     Surface,
     /// Draws the pictures of the book from the library's own output, then builds the book where mdbook is installed.
     Book,
+    /// Changes the last digit of each coefficient in turn and says who sees it: some hundred builds. Writes the book's page.
+    Mutate {
+        /// Only places that contain this, such as `water/` or `density.rs B1`.
+        only: Option<String>,
+        /// Only those of which nothing is recorded.
+        #[arg(long)]
+        rest: bool,
+        /// Tries none: writes the page from what is recorded.
+        #[arg(long)]
+        page: bool,
+    },
     /// Builds the wheel, installs it and runs its tests: the inner loop of `bindings/python`.
     Python {
         /// Also types, stubs and source distribution, as `test` has them.
@@ -60,6 +72,10 @@ fn main() -> ExitCode {
         Task::Test { quick: true } => test::quick(),
         Task::Test { quick: false } => test::everything(),
         Task::Schema => schema::write(),
+        Task::Mutate { page: true, .. } => mutate::run(|_, _| false),
+        Task::Mutate { only, rest, .. } => {
+            mutate::run(|place, is_known| !(rest && is_known) && only.as_ref().is_none_or(|part| place.contains(part)))
+        }
         Task::Surface => surface::write(),
         Task::Book => book::build(),
         Task::Python { all: true } => test::face(python::all),
