@@ -118,14 +118,6 @@ fn nothing_tells_of_one_machine() {
 const WAITING: &[(&str, &str)] = &[
     ("fuel_emissions", "carbon dioxide of a fuel"),
     ("membrane_peer", "salt water in the membrane's equations"),
-    ("baume_145", "degrees Baumé of a strength"),
-    ("baume_apparent_rd_20_20", "relative densities with their references"),
-    ("sucrose_baume_from_brix", "degrees Baumé of a strength"),
-    ("sucrose_baume_scale", "degrees Baumé of a strength"),
-    (
-        "sucrose_brix_from_apparent_density",
-        "relative densities with their references",
-    ),
 ];
 
 #[test]

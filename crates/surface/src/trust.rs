@@ -284,7 +284,7 @@ fn stem(table: &str) -> &str {
 
 /// What the row is about, by its columns.
 fn place(row: &Row) -> String {
-    const COLUMNS: [(&str, &str); 19] = [
+    const COLUMNS: [(&str, &str); 20] = [
         ("from_unit", ""),
         ("quantity", ""),
         ("input", ""),
@@ -294,7 +294,8 @@ fn place(row: &Row) -> String {
         ("molality_mol_kg", " mol/kg"),
         ("conc_g_l", " g/L"),
         ("density_kg_m3", " kg/m³"),
-        ("input_brix", ""),
+        ("index", " index"),
+        ("mark", " on the scale"),
         ("apparent_sg_2020", " apparent 20/20"),
         ("baume_145", " °Bé"),
         ("hot_c", " °C hot"),
@@ -310,6 +311,11 @@ fn place(row: &Row) -> String {
     for (column, unit) in COLUMNS {
         // A quantity says what is judged, which stands in the line already; degrees Celsius beside Fahrenheit are rounded.
         let is_doubled = column == "quantity" || column == "temp_c" && row.optional_text("temp_f").is_some();
+        let unit = match row.optional_text("direction") {
+            Some("brix_to_baume") => " °Bx",
+            Some("baume_to_brix") => " °Bé",
+            _ => unit,
+        };
         if let Some(text) = row.optional_text(column).filter(|_| !is_doubled) {
             said.push(format!(
                 "{}{unit}",

@@ -94,6 +94,9 @@ pub(super) fn unit(word: &str) -> Option<(&'static Unit, f64)> {
         "mPa s" => &table::mpa_s,
         "uPa s" => return Some((&table::mpa_s, 1e-3)),
         "brix_pct" | "brix_pct_reading" | "delta_brix_pct" => &table::deg_brix,
+        // By relative density 20/20, as every table that prints pairs has it.
+        "baume_145" | "degBe" => &table::baume_20_20,
+        "apparent_relative_density_20_20" => &table::apparent_relative_density_20_20,
         "pct_of_hot_volume" => &table::percent,
         _ => return None,
     };

@@ -4,7 +4,7 @@ use sugaring::{
     Error,
     instrument::{HYDROMETER, Hydrometer, reading},
     sucrose,
-    units::{Temperature, brix, deg_c, deg_f, kg_per_m3, per_kelvin},
+    units::{Temperature, baume_20_20, brix, deg_c, deg_f, per_kelvin},
 };
 
 use super::{
@@ -64,10 +64,8 @@ fn the_state_chart_of_hot_syrup(row: &Row) -> Result<Figure, Error> {
     if row.text("unit") == "brix_pct_reading" {
         return Ok(of(&HYDROMETER, shown));
     }
-    // Both scales sit on one paper: the mark in degrees Baumé, by relative density 20/20 and modulus 145.
-    let at_20 =
-        |strength| -> Result<f64, Error> { Ok(sucrose::density(brix(strength)?, deg_c(20.0))?.get::<kg_per_m3>()) };
-    let mark = 145.0 - 145.0 * at_20(0.0)? / at_20(shown)?;
+    // Both scales sit on one paper.
+    let mark = sucrose::on_scale::<baume_20_20>(brix(shown)?)?.get::<baume_20_20>();
     Ok(part_of(&HYDROMETER, "mark in °Baumé beside the mark in °Brix", mark))
 }
 

@@ -186,8 +186,8 @@ fn is_structure(text: &str) -> bool {
     let text = text.replace('_', "");
     let digits: String = text.split(['e', 'E']).next().unwrap_or_default().replace('.', "");
     let is_power_of_ten = digits.trim_matches('0') == "1";
-    let value: f64 = text.parse().unwrap_or(f64::NAN);
-    is_power_of_ten || value == 0.5 || value < 10.0 && value.fract() == 0.0
+    let is_small_and_whole = text.len() == 3 && text.ends_with(".0");
+    is_power_of_ten || is_small_and_whole || text == "0.5" || text == "0.0"
 }
 
 fn is_test(attributes: &[Attribute]) -> bool {

@@ -1,3 +1,5 @@
+use std::fmt::Write as _;
+
 use super::{ROOMS, Tried, explained::why, trial::Outcome};
 
 const HEAD: &str = "<!-- Written by `cargo xtask mutate`. -->
@@ -33,8 +35,9 @@ pub(crate) fn page(all: &[Tried]) -> String {
             _ => String::from("none"),
         };
         let why = why(&coefficient.file, &coefficient.name).unwrap_or("**not explained yet**");
-        text += &format!(
-            "| `{}`, {} | {} | {} | {change} | {why} |\n",
+        let _ = writeln!(
+            text,
+            "| `{}`, {} | {} | {} | {change} | {why} |",
             coefficient.file,
             coefficient.name,
             coefficient.text,

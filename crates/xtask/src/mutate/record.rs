@@ -1,4 +1,4 @@
-use std::collections::BTreeMap;
+use std::{collections::BTreeMap, fmt::Write as _};
 
 use super::{Tried, find::Coefficient, trial::Outcome};
 use crate::command::{read, top, write};
@@ -36,7 +36,7 @@ impl Records {
         for coefficient in all {
             let line = coefficient.to_string();
             if let Some(outcome) = self.0.get(&line) {
-                text += &format!("{line}: {outcome}\n");
+                let _ = writeln!(text, "{line}: {outcome}");
             }
         }
         write(&top().join("tests/mutation.txt"), text)

@@ -2,7 +2,7 @@
 
 use sugaring::{
     Error, sucrose,
-    units::{Brix, Temperature, brix, deg_c, fraction, kg_per_m3, kj_per_kg_k, mpa_s, percent},
+    units::{brix, deg_c, fraction, kg_per_m3, kj_per_kg_k, mpa_s, percent},
 };
 
 use super::{strength, temperature};
@@ -19,18 +19,11 @@ pub(super) fn density(row: &Row) -> Result<Figure, Error> {
     Ok(of(&sucrose::DENSITY, density.get::<kg_per_m3>()))
 }
 
-pub(super) fn relative_density(row: &Row) -> Result<Figure, Error> {
-    over_water(strength(row)?, temperature(row))
-}
-
-pub(super) fn relative_density_at_20(row: &Row) -> Result<Figure, Error> {
-    over_water(strength(row)?, deg_c(20.0))
-}
-
 /// Over water of the same equation and temperature.
-fn over_water(solution: Brix, warm: Temperature) -> Result<Figure, Error> {
+pub(super) fn relative_density(row: &Row) -> Result<Figure, Error> {
+    let warm = temperature(row);
     let water = sucrose::density(brix(0.0)?, warm)?;
-    let relative = (sucrose::density(solution, warm)? / water).get::<fraction>();
+    let relative = (sucrose::density(strength(row)?, warm)? / water).get::<fraction>();
     Ok(part_of(
         &sucrose::DENSITY,
         "relative to water of its temperature",

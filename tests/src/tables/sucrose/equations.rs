@@ -10,7 +10,7 @@ use sugaring::{
     },
 };
 
-use super::{strength, temperature};
+use super::{scales, strength, temperature};
 use crate::{
     Row,
     tables::{Figure, figure::of},
@@ -19,7 +19,7 @@ use crate::{
 pub(super) fn equation(row: &Row) -> Result<Figure, Error> {
     let figure = match of_activity(row)? {
         Some(figure) => Some(figure),
-        None => of_body(row)?,
+        None => of_body(row)?.or(scales::equation(row)?),
     };
     let (relation, figure) = figure.unwrap_or_else(|| panic!("{}: not judged", row.place()));
     Ok(of(relation, figure))

@@ -10,9 +10,10 @@ use crate::Row;
 
 mod body;
 mod equations;
+mod scales;
 mod solution;
 
-pub(super) static TABLES: [Table; 28] = [
+pub(super) static TABLES: [Table; 33] = [
     table!("derived" "activity_water_activity" solution::water_activity),
     table!("published" "activity_measured" solution::water_activity),
     table!("published" "activity_osmotic_coefficient_25c" solution::osmotic_coefficient),
@@ -30,7 +31,7 @@ pub(super) static TABLES: [Table; 28] = [
     table!("published" "sucrose_density_20c_nbs" body::density),
     table!("derived" "sucrose_density_independent_model" body::density),
     table!("published" "sucrose_density_gerlach" body::relative_density),
-    table!("published" "sucrose_relative_density_2020" body::relative_density_at_20),
+    table!("published" "sucrose_relative_density_2020" scales::relative_density_at_20),
     table!("derived" "sucrose_expansion" body::contraction),
     table!("published" "sucrose_heat_capacity" body::specific_heat),
     table!("published" "sucrose_viscosity" body::viscosity),
@@ -40,6 +41,11 @@ pub(super) static TABLES: [Table; 28] = [
     table!("published" "refractometer_oiv_correction" body::refractometer_correction),
     table!("published" "refractometer_1936_correction" body::refractometer_correction),
     table!("published" "sucrose_refractometer_temperature" body::refractometer_correction),
+    table!("published" "baume_145" scales::trade_pairs),
+    table!("published" "sucrose_baume_from_brix" scales::baume),
+    table!("published" "sucrose_baume_scale" scales::baume_as_relative_density),
+    table!("published" "baume_apparent_rd_20_20" scales::apparent),
+    table!("derived" "sucrose_brix_from_apparent_density" scales::strength_of_apparent),
     table!("derived" "sucrose_equations" equations::equation),
 ];
 
