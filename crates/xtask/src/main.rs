@@ -42,7 +42,7 @@ enum Task {
     Surface,
     /// Draws the pictures of the book from the library's own output, then builds the book where mdbook is installed.
     Book,
-    /// Changes the last digit of each coefficient in turn and says who sees it: some hundred builds. Writes the book's page.
+    /// Changes the last digit of each coefficient in turn and says who sees it: some minutes. Writes the book's page.
     Mutate {
         /// Only places that contain this, such as `water/` or `density.rs B1`.
         only: Option<String>,

@@ -1,7 +1,7 @@
 //! Changes the last digit of each coefficient in turn and asks the judges who sees it.
 //!
-//! Not part of the test run: some hundred builds, a few seconds each. What is found stands in `tests/mutation.txt`, and
-//! the book says it.
+//! Not part of the test run: it builds a copy of the core and runs the judges once a coefficient, some minutes. What is
+//! found stands in `tests/mutation.txt`, and the book says it.
 
 use std::{env, fs, path::Path};
 
@@ -15,6 +15,7 @@ mod explained;
 mod find;
 mod page;
 mod record;
+mod rewrite;
 mod trial;
 
 /// Rooms whose coefficients are tried.
@@ -44,23 +45,22 @@ pub(crate) fn run(chosen: impl Fn(&str, bool) -> bool) -> bool {
 fn tried(chosen: impl Fn(&str, bool) -> bool) -> Result<Vec<Tried>, String> {
     let all = coefficients()?;
     let mut records = Records::read()?;
-    let of_all = all.iter();
+    let of_all = all.iter().enumerate();
     let chosen: Vec<_> = of_all
-        .filter(|coefficient| chosen(&coefficient.place(), records.know(coefficient)))
+        .filter(|(_, coefficient)| chosen(&coefficient.place(), records.know(coefficient)))
         .collect();
     if !chosen.is_empty() {
-        let workspace = Workspace::copied(&env::temp_dir().join("sugaring-mutants"))?;
-        let untouched = workspace.judged()?;
+        let workspace = Workspace::copied(&env::temp_dir().join("sugaring-mutants"), &all)?;
+        let untouched = workspace.judged(None)?;
         if untouched != Outcome::Unseen {
             return Err(format!("without a change the judges say {untouched:?}"));
         }
-        for (number, coefficient) in chosen.iter().enumerate() {
-            let outcome = workspace.with(coefficient)?;
-            println!("{}/{} {coefficient}: {outcome}", number + 1, chosen.len());
-            // Whoever stops the run keeps what it found.
+        for (number, coefficient) in &chosen {
+            let outcome = workspace.judged(Some(*number))?;
+            println!("{coefficient}: {outcome}");
             records.keep(coefficient, &outcome);
-            records.write(&all)?;
         }
+        records.write(&all)?;
     }
     let all = records.of(all);
     write(&top().join("book/src/mutation.md"), page(&all))?;

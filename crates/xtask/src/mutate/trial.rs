@@ -7,8 +7,8 @@ use std::{
     time::{Duration, Instant},
 };
 
-use super::{find::Coefficient, source};
-use crate::command::{emptied, read, top, write};
+use super::{find::Coefficient, rewrite::rewrite};
+use crate::command::{done, emptied, read, top, write};
 
 /// Who saw a changed digit.
 #[derive(Clone, Debug, PartialEq)]
@@ -66,10 +66,15 @@ const PROFILE: [&str; 4] = [
     "--config",
     "profile.dev.debug=false",
 ];
+/// What the copy's judge does first.
+const CHOOSE: &str = "fn main() {
+    let number = std::env::var(\"MUTANT\").ok().and_then(|number| number.parse().ok());
+    sugaring::mutant::CHOSEN.store(number.unwrap_or(usize::MAX), std::sync::atomic::Ordering::Relaxed);
+";
 const PATIENCE: Duration = Duration::from_secs(60);
 
 impl Workspace {
-    pub(crate) fn copied(folder: &Path) -> Result<Self, String> {
+    pub(crate) fn copied(folder: &Path, all: &[Coefficient]) -> Result<Self, String> {
         emptied(&folder.join("crates"))?;
         emptied(&folder.join("tests"))?;
         copy(&top().join("crates/sugaring"), &folder.join("crates/sugaring"))?;
@@ -91,38 +96,31 @@ impl Workspace {
             manifest.lines().map(members).collect::<String>(),
         )?;
         copy(&top().join("Cargo.lock"), &folder.join("Cargo.lock"))?;
-        Ok(Self(folder.to_path_buf()))
+        rewrite(&folder.join("crates/sugaring/src"), all)?;
+        let judge = folder.join("tests/src/bin/judge.rs");
+        write(&judge, read(&judge)?.replacen("fn main() {\n", CHOOSE, 1))?;
+        let workspace = Self(folder.to_path_buf());
+        workspace.built()?;
+        Ok(workspace)
     }
 
-    /// The judges' word on the copy with one digit changed, which is changed back.
-    pub(crate) fn with(&self, coefficient: &Coefficient) -> Result<Outcome, String> {
-        let core = self.0.join("crates/sugaring/src");
-        let before = source(&core, &coefficient.file)?;
-        let mut text = before.clone();
-        text.replace_range(coefficient.bytes.clone(), &coefficient.changed());
-        let path = core.join(&coefficient.file);
-        write(&path, text)?;
-        let outcome = self.judged();
-        write(&path, before)?;
-        outcome
-    }
-
-    pub(crate) fn judged(&self) -> Result<Outcome, String> {
-        let target = self.0.join("target");
-        let built = Command::new("cargo")
+    fn built(&self) -> Result<(), String> {
+        let mut build = Command::new("cargo");
+        build
             .args("build --quiet --offline --package sugaring-tests --bin judge".split(' '))
             .args(PROFILE)
-            .env("CARGO_TARGET_DIR", &target)
-            .env("CARGO_INCREMENTAL", "1")
-            .current_dir(&self.0)
-            .status()
-            .map_err(|error| format!("cannot start cargo: {error}"))?;
-        if !built.success() {
-            return Ok(Outcome::Broken);
-        }
+            .env("CARGO_TARGET_DIR", self.0.join("target"))
+            .env("RUSTFLAGS", "--cap-lints allow")
+            .current_dir(&self.0);
+        done(&mut build)
+    }
+
+    /// The judges' word on the copy with the last digit of one coefficient changed, or of none.
+    pub(crate) fn judged(&self, number: Option<usize>) -> Result<Outcome, String> {
         let said = self.0.join("said");
         let output = fs::File::create(&said).map_err(|error| error.to_string())?;
-        let mut judge = Command::new(target.join("debug/judge"))
+        let mut judge = Command::new(self.0.join("target/debug/judge"))
+            .env("MUTANT", number.unwrap_or(usize::MAX).to_string())
             .stdout(output)
             .stderr(Stdio::null())
             .spawn()
