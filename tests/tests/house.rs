@@ -10,7 +10,9 @@ const ROOMS: [(&str, u8, &[&str]); 18] = [
     (
         "ground",
         1,
-        &["units", "relation", "error", "math", "digits", "nearest", "form"],
+        &[
+            "units", "relation", "error", "math", "digits", "nearest", "form", "lanes",
+        ],
     ),
     (
         "ground",

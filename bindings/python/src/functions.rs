@@ -37,7 +37,8 @@ macro_rules! define {
 macro_rules! python_functions {
     ($($module:ident { $(
         $(#[doc = $doc:literal])+
-        $name:ident($($argument:ident: $type:ident),+) -> $result:ident = $relation:ident $(, $kernel:ident)?;
+        $name:ident($($argument:ident: $type:ident),+) -> $result:ident = $relation:ident
+            $(, $kernel:ident)? $(=> $lanes:ident)?;
     )+ })+) => {
         $( mod $module {
             use super::*;

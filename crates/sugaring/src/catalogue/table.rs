@@ -8,6 +8,7 @@
 use super::function::{Argument, Function, Kind, arity, fits, taken};
 use crate::{
     air::StationPressure,
+    lanes::widest,
     units::{
         ApparentRelativeDensity2020, Baume2020, Baume6060F, Brix, Concentration, Conductivity, Density, Energy,
         EnergyPerMass, Flow, GaugePressure, Length, Pressure, Ratio, RelativeDensity204, RelativeDensity2020,
@@ -16,8 +17,9 @@ use crate::{
 };
 
 /// Hands the public functions of numbers to the macro `$callback`, as
-/// `module { /// summary, name(argument: Type, ...) -> Type = RELATION; ... } ...`; behind a comma after the relation,
-/// where speed matters, the bare formula in SI.
+/// `module { /// summary, name(argument: Type, ...) -> Type = RELATION; ... } ...`. Where speed matters the relation is
+/// followed, behind a comma, by the bare formula in SI; or, behind an arrow, by a function of whole columns within the
+/// limits, which leaves NaN where the public function is to be asked again.
 ///
 /// A summary is the first paragraph of the function's documentation.
 #[doc(hidden)]
@@ -31,7 +33,7 @@ macro_rules! surface {
                     -> Pressure = SATURATION_PRESSURE, saturation_pressure_at;
                 /// Temperature at which water boils under the absolute `pressure`: the inverse of
                 /// `saturation_pressure`.
-                saturation_temperature(pressure: Pressure) -> Temperature = SATURATION_TEMPERATURE;
+                saturation_temperature(pressure: Pressure) -> Temperature = SATURATION_TEMPERATURE, saturation_temperature_within;
                 /// Heat that turns boiling water of `temperature` into steam of the same temperature.
                 latent_heat(temperature: Temperature) -> EnergyPerMass = LATENT_HEAT, latent_heat_at;
                 /// Density of boiling water.
@@ -66,7 +68,8 @@ macro_rules! surface {
                 /// True density of a sucrose solution.
                 density(brix: Brix, temperature: Temperature) -> Density = DENSITY, density_at;
                 /// °Brix of a sucrose solution of true `density` at `temperature`: the inverse of `density`.
-                brix_from_density(density: Density, temperature: Temperature) -> Brix = BRIX_FROM_DENSITY;
+                brix_from_density(density: Density, temperature: Temperature)
+                    -> Brix = BRIX_FROM_DENSITY => brixes_from_density;
                 /// Dissolved sugar per volume of solution.
                 sugar_per_volume(brix: Brix, temperature: Temperature) -> Concentration = SUGAR_PER_VOLUME;
                 /// What a scale shows of a volume of the solution, weighed in air.
@@ -113,10 +116,11 @@ macro_rules! surface {
                 brix_from_osmotic_pressure(pressure: Pressure, temperature: Temperature)
                     -> Brix = BRIX_FROM_OSMOTIC_PRESSURE;
                 /// Temperature at which a sucrose solution boils under the `station` pressure.
-                boiling_temperature(brix: Brix, station: StationPressure) -> Temperature = BOILING_TEMPERATURE;
+                boiling_temperature(brix: Brix, station: StationPressure)
+                    -> Temperature = BOILING_TEMPERATURE => boiling_temperatures;
                 /// How far a sucrose solution boils above pure water at the same `station` pressure.
                 boiling_point_elevation(brix: Brix, station: StationPressure)
-                    -> TemperatureDifference = BOILING_POINT_ELEVATION;
+                    -> TemperatureDifference = BOILING_POINT_ELEVATION => boiling_point_elevations;
                 /// °Brix of the sucrose solution that boils at `temperature` under the `station` pressure: the
                 /// inverse of `boiling_temperature`.
                 brix_from_boiling(temperature: Temperature, station: StationPressure) -> Brix = BRIX_FROM_BOILING;
@@ -191,7 +195,8 @@ macro_rules! surface {
 macro_rules! rows {
     ($($module:ident { $(
         $(#[doc = $doc:literal])+
-        $name:ident($($argument:ident: $type:ident),+) -> $result:ident = $relation:ident $(, $kernel:ident)?;
+        $name:ident($($argument:ident: $type:ident),+) -> $result:ident = $relation:ident
+            $(, $kernel:ident)? $(=> $lanes:ident)?;
     )+ })+) => {
         // Each row fits its function, or this line says which does not.
         $($( const _: fn($($type),+) -> Result<$result, crate::Error> = crate::$module::$name; )+)+
@@ -220,9 +225,10 @@ macro_rules! rows {
                                 return out.len();
                             };
                             $( let $argument = &$argument[..out.len()]; )+
-                            fast!([$($kernel)?] $module, si, out, $($argument),+);
+                            fast!([$($kernel)? $(=> $lanes)?] $module, si, out, $($argument),+);
                             let mut refused = 0;
                             for i in 0..out.len() {
+                                again!([$($lanes)?] out[i]);
                                 $( let $argument = $argument[i]; )+
                                 out[i] = one!(crate::$module::$name, $($argument: $type),+).unwrap_or_else(|_| {
                                     refused += 1;
@@ -263,11 +269,34 @@ macro_rules! one {
 macro_rules! fast {
     ([] $($rest:tt)*) => {};
     ([$kernel:ident] $module:ident, $si:ident, $out:ident, $($argument:ident),+) => {
-        if fits(ROW.relation, $si, $out.len()) {
-            for i in 0..$out.len() {
-                $out[i] = crate::$module::$kernel($($argument[i]),+);
+        widest! {
+            fn each($($argument: &[f64],)+ out: &mut [f64]) {
+                $( let $argument = &$argument[..out.len()]; )+
+                for i in 0..out.len() {
+                    out[i] = crate::$module::$kernel($($argument[i]),+);
+                }
             }
+        }
+        if fits(ROW.relation, $si, $out.len()) {
+            each($($argument,)+ $out);
             return 0;
+        }
+    };
+    ([=> $lanes:ident] $module:ident, $si:ident, $out:ident, $($argument:ident),+) => {
+        if fits(ROW.relation, $si, $out.len()) {
+            crate::$module::$lanes($($argument,)+ $out);
+        } else {
+            $out.fill(f64::NAN);
+        }
+    };
+}
+
+/// Passes over what the function of columns has answered already.
+macro_rules! again {
+    ([] $lane:expr) => {};
+    ([$lanes:ident] $lane:expr) => {
+        if !$lane.is_nan() {
+            continue;
         }
     };
 }
@@ -319,6 +348,42 @@ mod tests {
         assert!(out.iter().all(|x| x.is_nan()));
         assert_eq!(density.block(&[&[1.0; 3]], &mut out), 3);
         assert_eq!(density.block(&[&[1.0; 3], &[290.0; 4]], &mut out), 0);
+    }
+
+    /// Whole blocks, parts of one, none: each lane has the bits of its value, with the widest instructions there are.
+    #[test]
+    fn columns_of_every_length_have_the_bits_of_their_values() {
+        for function in functions() {
+            let ranges = function.relation.inputs;
+            let mut columns = vec![Vec::new(); ranges.len()];
+            for lane in 0..200_u32 {
+                for ((index, range), column) in (0_u32..).zip(ranges).zip(&mut columns) {
+                    let (low, high) = range.limits_si();
+                    // Both limits at either end of the columns, and steps that no other argument takes.
+                    let share = match (lane / 2_u32.pow(index)) % 2 {
+                        end if lane < 16 => f64::from(end),
+                        _ => (f64::from(lane * (2 * index + 7)) / 199.0).fract(),
+                    };
+                    column.push(low + share * (high - low));
+                }
+            }
+            let values: Vec<f64> = (0..200)
+                .map(|lane| {
+                    let si: Vec<f64> = columns.iter().map(|column| column[lane]).collect();
+                    function.value(&si).unwrap_or(f64::NAN)
+                })
+                .collect();
+            for length in 0..=200 {
+                let slices: Vec<&[f64]> = columns.iter().map(|column| &column[..length]).collect();
+                let mut out = vec![0.0; length];
+                let refused = function.block(&slices, &mut out);
+                let missing = values[..length].iter().filter(|x| x.is_nan()).count();
+                assert_eq!(refused, missing, "{function:?} {length}");
+                for (lane, (a, b)) in out.iter().zip(&values).enumerate() {
+                    assert_eq!(a.to_bits(), b.to_bits(), "{function:?} {length} {lane}");
+                }
+            }
+        }
     }
 
     proptest! {

@@ -163,11 +163,13 @@ pub(super) fn mole_fraction(w: f64) -> f64 {
 }
 
 /// A(w) of the model.
+#[inline(always)]
 pub(super) fn strength_term(w: f64) -> f64 {
     math::polynomial(&A, w)
 }
 
 /// B(w) of the model.
+#[inline(always)]
 pub(super) fn heat_term(w: f64) -> f64 {
     math::polynomial(&B, w)
 }

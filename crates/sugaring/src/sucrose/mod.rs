@@ -25,9 +25,9 @@ pub use solubility::{
 pub use viscosity::{VISCOSITY, VISCOSITY_GENOTELLE, viscosity, viscosity_genotelle};
 pub use volume::{CONTRACTION, SUGAR_PER_VOLUME, WEIGHT_IN_AIR, contraction, sugar_per_volume, weight_in_air};
 
-pub(crate) use boiling_point::boiling_at;
+pub(crate) use boiling_point::{boiling_at, boiling_point_elevations, boiling_temperatures};
 pub(crate) use conduction::thermal_conductivity_at;
-pub(crate) use density::{DensityIsotherm, brix_from_density_at, density_at};
+pub(crate) use density::{DensityIsotherm, brix_from_density_at, brixes_from_density, density_at};
 pub(crate) use evaporation::excess_enthalpy_of_water_at;
 pub(crate) use freezing::freezing_at;
 pub(crate) use heat::{enthalpy_at, specific_heat_at};

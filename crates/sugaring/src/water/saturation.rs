@@ -76,9 +76,7 @@ pub fn saturation_pressure(temperature: Temperature) -> Result<Pressure, Error> 
 /// ```
 pub fn saturation_temperature(pressure: Pressure) -> Result<Temperature, Error> {
     let pascal = SATURATION_TEMPERATURE.check(0, pressure.si())?;
-    // The limits are rounded outwards, by less than a microkelvin.
-    let kelvin = saturation_temperature_at(pascal).clamp(FREEZING, CRITICAL);
-    Ok(Temperature::of_si(kelvin))
+    Ok(Temperature::of_si(saturation_temperature_within(pascal)))
 }
 
 /// What [`saturation_pressure`] covers.
@@ -112,6 +110,7 @@ const FREEZING: f64 = 273.15;
 const CRITICAL: f64 = 373.946 + 273.15;
 
 /// Pa from K, no range check.
+#[inline(always)]
 pub(crate) fn saturation_pressure_at(kelvin: f64) -> f64 {
     let beta = Line::at(kelvin).beta();
     let squared = beta * beta;
@@ -124,10 +123,17 @@ fn saturation_pressure_slope_at(kelvin: f64) -> f64 {
     let line = Line::at(kelvin);
     let beta = line.beta();
     let squared = beta * beta;
-    squared * squared * 1e6 * 4.0 * line.rise(beta) / beta
+    squared * squared * 1e6 * 4.0 * line.rise_by_root(beta) / (line.root * beta)
+}
+
+/// K from Pa within the limits, which are rounded outwards by less than a microkelvin.
+#[inline(always)]
+pub(crate) fn saturation_temperature_within(pascal: f64) -> f64 {
+    saturation_temperature_at(pascal).clamp(FREEZING, CRITICAL)
 }
 
 /// K from Pa, no range check.
+#[inline(always)]
 pub(crate) fn saturation_temperature_at(pascal: f64) -> f64 {
     let squared = math::sqrt(pascal / 1e6);
     let beta = math::sqrt(squared);
@@ -147,11 +153,13 @@ pub(crate) struct Line {
     theta_rise: f64,
     b: f64,
     c: f64,
-    root: f64,
+    /// √(B² − 4AC)
+    pub(crate) root: f64,
 }
 
 impl Line {
     /// The line at `kelvin`.
+    #[inline(always)]
     pub(crate) fn at(kelvin: f64) -> Self {
         let inverse = 1.0 / (kelvin - N10);
         let theta = kelvin + N9 * inverse;
@@ -168,15 +176,17 @@ impl Line {
     }
 
     /// (p / MPa)^¼
+    #[inline(always)]
     pub(crate) fn beta(&self) -> f64 {
         2.0 * self.c / (self.root - self.b)
     }
 
-    /// dβ/dT, from the equation differentiated as it stands: β is the smaller root of Aβ² + Bβ + C = 0.
-    pub(crate) fn rise(&self, beta: f64) -> f64 {
+    /// dβ/dT times `root`, from the equation differentiated as it stands: β is the smaller root of Aβ² + Bβ + C = 0.
+    #[inline(always)]
+    pub(crate) fn rise_by_root(&self, beta: f64) -> f64 {
         let theta = self.theta;
         let by_theta = ((2.0 * theta + N1) * beta + 2.0 * N3 * theta + N4) * beta + 2.0 * N6 * theta + N7;
-        by_theta * self.theta_rise / self.root
+        by_theta * self.theta_rise
     }
 }
 
