@@ -183,7 +183,7 @@ def brix_from_density(density: Quantity[_u.Density], temperature: Quantity[_u.Te
     >>> from sugaring import sucrose
     >>> from sugaring.units import deg_c, kg_per_m3
     >>> sucrose.brix_from_density(kg_per_m3(1200), deg_c(60))
-    48.37495514170802
+    48.37495514170805
     """
 @overload
 def brix_from_density(density: Quantity[_u.Density, float | Column], temperature: Quantity[_u.Temperature, float | Column], /, *, on_error: Literal["nan"] | None = None) -> Column: ...
@@ -1003,7 +1003,7 @@ def boiling_temperature(brix: float | Quantity[_u.Brix, float], station: Station
     >>> from sugaring.air import StationPressure
     >>> from sugaring.units import kpa
     >>> sucrose.boiling_temperature(42, StationPressure.measured(kpa(86)))
-    deg_c(96.61797914984692)
+    deg_c(96.61797914984697)
     """
 @overload
 def boiling_temperature(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Temperature, Column]: ...
@@ -1045,7 +1045,7 @@ def boiling_point_elevation(brix: float | Quantity[_u.Brix, float], station: Sta
     >>> from sugaring.air import StationPressure
     >>> from sugaring.units import kpa
     >>> sucrose.boiling_point_elevation(42, StationPressure.measured(kpa(86)))
-    delta_c(1.1743122116864129)
+    delta_c(1.1743122116864697)
     """
 @overload
 def boiling_point_elevation(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.TemperatureDifference, Column]: ...
@@ -1170,7 +1170,7 @@ def heat_of_evaporation(brix: float | Quantity[_u.Brix, float], station: Station
     >>> from sugaring.air import StationPressure
     >>> from sugaring.units import kpa
     >>> sucrose.heat_of_evaporation(42, StationPressure.measured(kpa(86)))
-    kj_per_kg(2268.6065675529685)
+    kj_per_kg(2268.606567552968)
     """
 @overload
 def heat_of_evaporation(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.EnergyPerMass, Column]: ...
