@@ -49,7 +49,7 @@ macro_rules! surface {
                 /// Viscosity of liquid water.
                 viscosity(temperature: Temperature) -> Viscosity = VISCOSITY, viscosity_at;
                 /// Thermal conductivity of liquid water.
-                thermal_conductivity(temperature: Temperature) -> Conductivity = THERMAL_CONDUCTIVITY;
+                thermal_conductivity(temperature: Temperature) -> Conductivity = THERMAL_CONDUCTIVITY, thermal_conductivity_at;
             }
             air {
                 /// Pressure of the standard atmosphere at a geometric `altitude`.
@@ -71,50 +71,54 @@ macro_rules! surface {
                 brix_from_density(density: Density, temperature: Temperature)
                     -> Brix = BRIX_FROM_DENSITY => brixes_from_density;
                 /// Dissolved sugar per volume of solution.
-                sugar_per_volume(brix: Brix, temperature: Temperature) -> Concentration = SUGAR_PER_VOLUME;
+                sugar_per_volume(brix: Brix, temperature: Temperature) -> Concentration = SUGAR_PER_VOLUME, sugar_per_volume_at;
                 /// What a scale shows of a volume of the solution, weighed in air.
                 weight_in_air(brix: Brix, temperature: Temperature) -> Density = WEIGHT_IN_AIR, weight_in_air_at;
                 /// Refractive index of a sucrose solution for yellow sodium light, against air.
-                refractive_index(brix: Brix, temperature: Temperature) -> f64 = REFRACTIVE_INDEX;
+                refractive_index(brix: Brix, temperature: Temperature) -> f64 = REFRACTIVE_INDEX, refractive_index_at;
                 /// °Brix of the sucrose solution of this refractive `index` at `temperature`: the inverse of
                 /// `refractive_index`.
-                brix_from_refractive_index(index: f64, temperature: Temperature) -> Brix = BRIX_FROM_REFRACTIVE_INDEX;
+                brix_from_refractive_index(index: f64, temperature: Temperature)
+                    -> Brix = BRIX_FROM_REFRACTIVE_INDEX => brixes_from_refractive_index;
                 /// Share of the hot volume that is gone when the solution has cooled.
-                contraction(brix: Brix, hot: Temperature, cold: Temperature) -> Ratio = CONTRACTION;
+                contraction(brix: Brix, hot: Temperature, cold: Temperature) -> Ratio = CONTRACTION, contraction_at;
                 /// Specific heat of a sucrose solution, anchored on water's own.
                 specific_heat(brix: Brix, temperature: Temperature) -> SpecificHeat = SPECIFIC_HEAT, specific_heat_at;
                 /// Specific heat of a sucrose solution as Bubnik prints it, with 4.1868 kJ/(kg K) for water.
-                specific_heat_bubnik(brix: Brix, temperature: Temperature) -> SpecificHeat = SPECIFIC_HEAT_BUBNIK;
+                specific_heat_bubnik(brix: Brix, temperature: Temperature)
+                    -> SpecificHeat = SPECIFIC_HEAT_BUBNIK, specific_heat_bubnik_at;
                 /// Heat that warms a sucrose solution from 0 °C to `temperature`, its strength unchanged.
                 enthalpy(brix: Brix, temperature: Temperature) -> EnergyPerMass = ENTHALPY, enthalpy_at;
                 /// Heat that takes a sucrose solution from one temperature to another, its strength unchanged;
                 /// negative on cooling.
                 heat_to_warm(brix: Brix, from_temperature: Temperature, to_temperature: Temperature)
-                    -> EnergyPerMass = HEAT_TO_WARM;
+                    -> EnergyPerMass = HEAT_TO_WARM, heat_to_warm_at;
                 /// Viscosity of a sucrose solution.
-                viscosity(brix: Brix, temperature: Temperature) -> Viscosity = VISCOSITY;
+                viscosity(brix: Brix, temperature: Temperature) -> Viscosity = VISCOSITY, viscosity_at;
                 /// Viscosity of syrup by the published form of Génotelle.
-                viscosity_genotelle(brix: Brix, temperature: Temperature) -> Viscosity = VISCOSITY_GENOTELLE;
+                viscosity_genotelle(brix: Brix, temperature: Temperature)
+                    -> Viscosity = VISCOSITY_GENOTELLE, viscosity_genotelle_at;
                 /// Thermal conductivity of a sucrose solution.
                 thermal_conductivity(brix: Brix, temperature: Temperature)
                     -> Conductivity = THERMAL_CONDUCTIVITY, thermal_conductivity_at;
                 /// °Brix of a solution saturated with sucrose.
-                solubility(temperature: Temperature) -> Brix = SOLUBILITY;
+                solubility(temperature: Temperature) -> Brix = SOLUBILITY, solubility_at;
                 /// Temperature at which a sucrose solution is saturated: the inverse of `solubility`.
-                saturation_temperature(brix: Brix) -> Temperature = SATURATION_TEMPERATURE;
+                saturation_temperature(brix: Brix) -> Temperature = SATURATION_TEMPERATURE => saturation_temperatures;
                 /// Sucrose per water, over what saturation would hold at this temperature: above 1 crystals can grow.
-                supersaturation(brix: Brix, temperature: Temperature) -> f64 = SUPERSATURATION;
+                supersaturation(brix: Brix, temperature: Temperature) -> f64 = SUPERSATURATION, supersaturation_at;
                 /// Water activity of a sucrose solution: the share of pure water's vapour pressure that it has.
-                water_activity(brix: Brix, temperature: Temperature) -> f64 = WATER_ACTIVITY;
+                water_activity(brix: Brix, temperature: Temperature) -> f64 = WATER_ACTIVITY => water_activities;
                 /// Osmotic coefficient of a sucrose solution: how far its water activity lies from that of an ideal
                 /// one.
-                osmotic_coefficient(brix: Brix, temperature: Temperature) -> f64 = OSMOTIC_COEFFICIENT;
+                osmotic_coefficient(brix: Brix, temperature: Temperature)
+                    -> f64 = OSMOTIC_COEFFICIENT, osmotic_coefficient_at;
                 /// Osmotic pressure of a sucrose solution.
-                osmotic_pressure(brix: Brix, temperature: Temperature) -> Pressure = OSMOTIC_PRESSURE;
+                osmotic_pressure(brix: Brix, temperature: Temperature) -> Pressure = OSMOTIC_PRESSURE, osmotic_pressure_at;
                 /// °Brix of the sucrose solution that has this osmotic `pressure`: the ceiling of a membrane. The
                 /// inverse of `osmotic_pressure`.
                 brix_from_osmotic_pressure(pressure: Pressure, temperature: Temperature)
-                    -> Brix = BRIX_FROM_OSMOTIC_PRESSURE;
+                    -> Brix = BRIX_FROM_OSMOTIC_PRESSURE => brixes_from_osmotic_pressure;
                 /// Temperature at which a sucrose solution boils under the `station` pressure.
                 boiling_temperature(brix: Brix, station: StationPressure)
                     -> Temperature = BOILING_TEMPERATURE => boiling_temperatures;
@@ -123,21 +127,24 @@ macro_rules! surface {
                     -> TemperatureDifference = BOILING_POINT_ELEVATION => boiling_point_elevations;
                 /// °Brix of the sucrose solution that boils at `temperature` under the `station` pressure: the
                 /// inverse of `boiling_temperature`.
-                brix_from_boiling(temperature: Temperature, station: StationPressure) -> Brix = BRIX_FROM_BOILING;
+                brix_from_boiling(temperature: Temperature, station: StationPressure)
+                    -> Brix = BRIX_FROM_BOILING => brixes_from_boiling;
                 /// Absolute pressure under which a sucrose solution boils at `temperature`.
-                pressure_from_boiling(brix: Brix, temperature: Temperature) -> Pressure = PRESSURE_FROM_BOILING;
+                pressure_from_boiling(brix: Brix, temperature: Temperature)
+                    -> Pressure = PRESSURE_FROM_BOILING => pressures_from_boiling;
                 /// Heat that takes 1 kg of water as vapour out of a solution that boils already under the `station`
                 /// pressure.
-                heat_of_evaporation(brix: Brix, station: StationPressure) -> EnergyPerMass = HEAT_OF_EVAPORATION;
+                heat_of_evaporation(brix: Brix, station: StationPressure)
+                    -> EnergyPerMass = HEAT_OF_EVAPORATION => heats_of_evaporation;
                 /// Excess enthalpy of the water in a sucrose solution over pure water's, per mass of water: the heat of
                 /// dilution, which is negative.
                 excess_enthalpy_of_water(brix: Brix, temperature: Temperature)
                     -> EnergyPerMass = EXCESS_ENTHALPY_OF_WATER, excess_enthalpy_of_water_at;
                 /// Temperature at which ice begins to form in a sucrose solution.
-                freezing_temperature(brix: Brix) -> Temperature = FREEZING_TEMPERATURE;
+                freezing_temperature(brix: Brix) -> Temperature = FREEZING_TEMPERATURE => freezing_temperatures;
                 /// °Brix of the liquid that is left under ice at `temperature`: the inverse of
                 /// `freezing_temperature`.
-                brix_from_freezing(temperature: Temperature) -> Brix = BRIX_FROM_FREEZING;
+                brix_from_freezing(temperature: Temperature) -> Brix = BRIX_FROM_FREEZING => brixes_from_freezing;
             }
             scale {
                 /// Degrees Baumé of a sucrose solution, solution and water at 20 °C.

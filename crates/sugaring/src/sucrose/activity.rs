@@ -2,6 +2,7 @@
 
 use crate::{
     error::Error,
+    lanes::widest,
     math,
     relation::{Range, Relation, Source},
     units::{Brix, Temperature, Value, table},
@@ -83,12 +84,7 @@ pub fn water_activity(brix: Brix, temperature: Temperature) -> Result<f64, Error
 pub fn osmotic_coefficient(brix: Brix, temperature: Temperature) -> Result<f64, Error> {
     let brix = OSMOTIC_COEFFICIENT.check(0, brix.si())?;
     let kelvin = OSMOTIC_COEFFICIENT.check(1, temperature.si())?;
-    let w = brix / 100.0;
-    // Below this the molality is no normal number, and φ is 1 to the last bit.
-    if w < 1e-300 {
-        return Ok(1.0);
-    }
-    Ok(-ln_water_activity_at(brix, kelvin) * (1.0 - w) * SUCROSE_MOLAR_MASS / (w * WATER_MOLAR_MASS))
+    Ok(osmotic_coefficient_at(brix, kelvin))
 }
 
 /// What [`water_activity`] covers.
@@ -128,8 +124,19 @@ pub(super) struct ActivityIsotherm([f64; 4]);
 impl ActivityIsotherm {
     /// The activities at `kelvin`.
     pub(super) fn at(kelvin: f64) -> Self {
+        Self::by(kelvin, math::ln_1p)
+    }
+
+    /// The same in lanes, from −60 to 145 °C.
+    #[inline(always)]
+    pub(super) fn near(kelvin: f64) -> Self {
+        Self::by(kelvin, math::ln_1p_near)
+    }
+
+    #[inline(always)]
+    fn by(kelvin: f64, ln_1p: impl Fn(f64) -> f64) -> Self {
         let u = REFERENCE / kelvin - 1.0;
-        let v = u - math::ln_1p(u);
+        let v = u - ln_1p(u);
         let [a0, a1, a2, a3] = A;
         let [b0, b1] = B;
         Self([a0 + u * b0 + v * C, a1 + u * b1, a2, a3])
@@ -137,9 +144,47 @@ impl ActivityIsotherm {
 
     /// ln `a_w` of a strength in °Bx.
     pub(super) fn ln(&self, brix: f64) -> f64 {
+        self.ln_by(brix, math::ln_1p)
+    }
+
+    /// The same in lanes, to 85 °Bx.
+    #[inline(always)]
+    pub(super) fn ln_near(&self, brix: f64) -> f64 {
+        self.ln_by(brix, math::ln_1p_near)
+    }
+
+    #[inline(always)]
+    fn ln_by(&self, brix: f64, ln_1p: impl Fn(f64) -> f64) -> f64 {
         let w = brix / 100.0;
         let x = mole_fraction(w);
-        math::ln_1p(-x) + x * x * math::polynomial(&self.0, w)
+        ln_1p(-x) + x * x * math::polynomial(&self.0, w)
+    }
+
+    /// ln `a_w` in lanes, and 1 − w times its slope, of mass fraction `w` to 0.85.
+    #[inline(always)]
+    pub(super) fn ln_and_slope_near(&self, w: f64) -> (f64, f64) {
+        let sucrose = w * (1.0 / SUCROSE_MOLAR_MASS);
+        let inverse = 1.0 / (sucrose + (1.0 - w) * (1.0 / WATER_MOLAR_MASS));
+        let x = sucrose * inverse;
+        let [k0, k1, k2, k3] = self.0;
+        let bracket = k0 + w * (k1 + w * (k2 + w * k3));
+        let bracket_slope = k1 + w * (2.0 * k2 + w * (3.0 * k3));
+        let x_slope = inverse * inverse * (1.0 / (SUCROSE_MOLAR_MASS * WATER_MOLAR_MASS));
+        let slope =
+            (1.0 - w) * x * (2.0 * x_slope * bracket + x * bracket_slope) - inverse * (1.0 / SUCROSE_MOLAR_MASS);
+        (math::ln_1p_near(-x) + x * x * bracket, slope)
+    }
+
+    /// What it is made of, for lanes that are stored.
+    #[inline(always)]
+    pub(super) fn terms(&self) -> [f64; 4] {
+        self.0
+    }
+
+    /// Made again.
+    #[inline(always)]
+    pub(super) fn of_terms(terms: [f64; 4]) -> Self {
+        Self(terms)
     }
 
     /// ln `a_w` and its slope per °Bx, never above −0.000526, at once: for Newton's method.
@@ -156,7 +201,35 @@ impl ActivityIsotherm {
     }
 }
 
+/// ln `a_w` in lanes, from °Bx and K.
+#[inline(always)]
+pub(super) fn ln_water_activity_near(brix: f64, kelvin: f64) -> f64 {
+    ActivityIsotherm::near(kelvin).ln_near(brix)
+}
+
+widest! {
+    /// Water activities from °Bx and K within the limits.
+    pub(crate) fn water_activities(brix: &[f64], kelvin: &[f64], out: &mut [f64]) {
+        for ((out, brix), kelvin) in out.iter_mut().zip(brix).zip(kelvin) {
+            *out = ln_water_activity_near(*brix, *kelvin);
+        }
+        for ln in out {
+            *ln = math::exp(*ln);
+        }
+    }
+}
+
+/// From °Bx and K, no range check.
+#[inline(always)]
+pub(crate) fn osmotic_coefficient_at(brix: f64, kelvin: f64) -> f64 {
+    let w = brix / 100.0;
+    let coefficient = -ln_water_activity_near(brix, kelvin) * (1.0 - w) * SUCROSE_MOLAR_MASS / (w * WATER_MOLAR_MASS);
+    // Below this the molality is no normal number, and φ is 1 to the last bit.
+    if w < 1e-300 { 1.0 } else { coefficient }
+}
+
 /// Mole fraction of sucrose from mass fraction.
+#[inline(always)]
 pub(super) fn mole_fraction(w: f64) -> f64 {
     let sucrose = w / SUCROSE_MOLAR_MASS;
     sucrose / (sucrose + (1.0 - w) / WATER_MOLAR_MASS)

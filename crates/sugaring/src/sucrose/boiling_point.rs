@@ -4,9 +4,12 @@
 //! second feeds the result back into the equation and leaves rounding. What does not settle, which no strength to
 //! 85 °Bx does, is bracketed.
 
-use super::activity::{
-    ActivityIsotherm, C, REFERENCE, SUCROSE_MOLAR_MASS, WATER_MOLAR_MASS, heat_term, ln_water_activity_at,
-    strength_term,
+use super::{
+    activity::{
+        ActivityIsotherm, C, REFERENCE, SUCROSE_MOLAR_MASS, WATER_MOLAR_MASS, heat_term, ln_water_activity_at,
+        strength_term, water_activities,
+    },
+    strength::{brix_of_fall, brixes_of_falls},
 };
 use crate::{
     lanes::{LANES, Lanes, block_of, spill, widest},
@@ -92,15 +95,51 @@ pub(super) fn pressure_from_boiling_at(brix: f64, kelvin: f64) -> f64 {
     math::exp(ln_water_activity_at(brix, kelvin)) * water::saturation_pressure_at(kelvin)
 }
 
+widest! {
+    /// Pa from °Bx and K within the limits.
+    pub(crate) fn pressures_from_boiling(brix: &[f64], kelvin: &[f64], out: &mut [f64]) {
+        water_activities(brix, kelvin, out);
+        for (out, kelvin) in out.iter_mut().zip(kelvin) {
+            *out *= water::saturation_pressure_at(*kelvin);
+        }
+    }
+}
+
 /// °Bx on [0, 90] from K and Pa; 0 for water's own boiling point and below, `None` where the root lies above 90.
 pub(super) fn brix_from_boiling_at(kelvin: f64, pascal: f64) -> Option<f64> {
     let isotherm = ActivityIsotherm::at(kelvin);
+    let near = brix_of_fall(&isotherm, fall(kelvin, pascal), kelvin, STRONGEST);
+    if near.is_finite() {
+        return Some(near);
+    }
     let target = math::ln(pascal / water::saturation_pressure_at(kelvin));
     if target >= 0.0 {
         return Some(0.0);
     }
     let found = solve::root(|brix| isotherm.ln(brix) - target, 0.0, HARD_STOP, 1e-13)?;
     found.settled.then_some(found.at)
+}
+
+widest! {
+    /// °Bx from K and Pa within the limits of the inverse; NaN where the public function has to decide.
+    pub(crate) fn brixes_from_boiling(kelvin: &[f64], pascal: &[f64], out: &mut [f64]) {
+        for (index, out) in out.chunks_mut(LANES).enumerate() {
+            let (kelvin, pascal) = (block_of(kelvin, index, 375.0), block_of(pascal, index, 1e5));
+            let mut falls = [0.0; LANES];
+            for ((to, kelvin), pascal) in falls.iter_mut().zip(&kelvin).zip(&pascal) {
+                *to = fall(*kelvin, *pascal);
+            }
+            spill(&brixes_of_falls(&falls, &kelvin, STRONGEST), out);
+        }
+    }
+}
+
+/// −ln of the activity at which water of `kelvin` boils under `pascal`, by the fourth roots of the pressures; from 1 to
+/// 0.25.
+#[inline(always)]
+fn fall(kelvin: f64, pascal: f64) -> f64 {
+    let root = math::sqrt(math::sqrt(pascal / 1e6));
+    -4.0 * ln_near(root / water::Line::at(kelvin).beta())
 }
 
 /// One strength at one pressure, ready for any temperature.

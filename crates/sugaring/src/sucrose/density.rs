@@ -180,6 +180,18 @@ impl DensityIsotherm {
         math::polynomial(&self.terms, brix / 100.0)
     }
 
+    /// Densities by power of the strength as mass fraction.
+    #[inline(always)]
+    pub(super) fn terms(&self) -> [f64; 7] {
+        self.terms
+    }
+
+    /// Temperature over 20 °C, in 100 K.
+    #[inline(always)]
+    pub(super) fn u(&self) -> f64 {
+        self.u
+    }
+
     /// Mass fraction of a density in kg/m³, within 0.0056 to 85 °Bx.
     #[inline(always)]
     fn start(&self, density: f64) -> f64 {

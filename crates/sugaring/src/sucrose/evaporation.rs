@@ -2,11 +2,12 @@
 
 use super::{
     activity::{BRIX, C, GAS, REFERENCE, TEMPERATURE, WATER_MOLAR_MASS, heat_term, mole_fraction},
-    boiling_point::boiling_at,
+    boiling_point::{boiling_at, boiling_temperatures},
 };
 use crate::{
     air::StationPressure,
     error::Error,
+    lanes::widest,
     relation::{Range, Relation, Source},
     units::{Brix, EnergyPerMass, Si, Temperature, Value, table},
     water,
@@ -126,10 +127,24 @@ pub static EXCESS_ENTHALPY_OF_WATER: Relation = Relation {
 /// J/kg from °Bx and Pa; `None` where [`boiling_at`] has none.
 fn heat_of_evaporation_at(brix: f64, pascal: f64) -> Option<f64> {
     let boiling = boiling_at(brix, pascal)?;
+    Some(heat_at_boiling(brix, pascal, boiling))
+}
+
+widest! {
+    /// J/kg from °Bx and Pa within the limits; NaN where the boiling temperature did not settle.
+    pub(crate) fn heats_of_evaporation(brix: &[f64], pascal: &[f64], out: &mut [f64]) {
+        boiling_temperatures(brix, pascal, out);
+        for ((out, brix), pascal) in out.iter_mut().zip(brix).zip(pascal) {
+            *out = heat_at_boiling(*brix, *pascal, *out);
+        }
+    }
+}
+
+fn heat_at_boiling(brix: f64, pascal: f64, boiling: f64) -> f64 {
     let saturation = water::saturation_temperature_at(pascal);
     let steam = water::saturated_vapour_enthalpy_at(saturation) + STEAM_SPECIFIC_HEAT * (boiling - saturation);
     let dilution = excess_enthalpy_of_water_at(brix, boiling);
-    Some(steam - water::saturated_liquid_enthalpy_at(boiling) - dilution)
+    steam - water::saturated_liquid_enthalpy_at(boiling) - dilution
 }
 
 /// J/kg of water, from °Bx and K.

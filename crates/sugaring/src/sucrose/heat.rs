@@ -79,7 +79,7 @@ pub fn specific_heat(brix: Brix, temperature: Temperature) -> Result<SpecificHea
 pub fn specific_heat_bubnik(brix: Brix, temperature: Temperature) -> Result<SpecificHeat, Error> {
     let brix = SPECIFIC_HEAT_BUBNIK.check(0, brix.si())?;
     let kelvin = SPECIFIC_HEAT_BUBNIK.check(1, temperature.si())?;
-    Ok(SpecificHeat::of_si(WATER_AS_PRINTED + excess(brix, kelvin)))
+    Ok(SpecificHeat::of_si(specific_heat_bubnik_at(brix, kelvin)))
 }
 
 /// Heat that warms a sucrose solution from 0 °C to `temperature`, its strength unchanged.
@@ -160,7 +160,7 @@ pub fn heat_to_warm(
     let brix = HEAT_TO_WARM.check(0, brix.si())?;
     let from = HEAT_TO_WARM.check(1, from_temperature.si())?;
     let to = HEAT_TO_WARM.check(2, to_temperature.si())?;
-    Ok(EnergyPerMass::of_si(enthalpy_at(brix, to) - enthalpy_at(brix, from)))
+    Ok(EnergyPerMass::of_si(heat_to_warm_at(brix, from, to)))
 }
 
 /// What [`specific_heat`] covers.
@@ -214,17 +214,32 @@ const BRIX: Range = Range::new("brix", &table::deg_brix, 0.0, 80.0);
 const TEMPERATURE: Range = Range::new("temperature", &table::deg_c, 0.0, 110.0);
 
 /// J/(kg K) from °Bx and K, no range check.
+#[inline(always)]
 pub(crate) fn specific_heat_at(brix: f64, kelvin: f64) -> f64 {
     water::specific_heat_at(kelvin) + excess(brix, kelvin)
 }
 
 /// J/kg from 0 °C, from °Bx and K, no range check.
+#[inline(always)]
 pub(crate) fn enthalpy_at(brix: f64, kelvin: f64) -> f64 {
     let celsius = kelvin - 273.15;
     water::enthalpy_at(kelvin) + brix * celsius * (AT_ICE_WATER + 0.5 * PER_KELVIN * celsius)
 }
 
+/// The same of the printed equation.
+#[inline(always)]
+pub(crate) fn specific_heat_bubnik_at(brix: f64, kelvin: f64) -> f64 {
+    WATER_AS_PRINTED + excess(brix, kelvin)
+}
+
+/// J/kg from °Bx, K and K, no range check.
+#[inline(always)]
+pub(crate) fn heat_to_warm_at(brix: f64, from: f64, to: f64) -> f64 {
+    enthalpy_at(brix, to) - enthalpy_at(brix, from)
+}
+
 /// Over water, J/(kg K).
+#[inline(always)]
 fn excess(brix: f64, kelvin: f64) -> f64 {
     brix * (AT_ICE_WATER + PER_KELVIN * (kelvin - 273.15))
 }

@@ -25,15 +25,20 @@ pub use solubility::{
 pub use viscosity::{VISCOSITY, VISCOSITY_GENOTELLE, viscosity, viscosity_genotelle};
 pub use volume::{CONTRACTION, SUGAR_PER_VOLUME, WEIGHT_IN_AIR, contraction, sugar_per_volume, weight_in_air};
 
-pub(crate) use boiling_point::{boiling_at, boiling_point_elevations, boiling_temperatures};
+pub(crate) use activity::{osmotic_coefficient_at, water_activities};
+pub(crate) use boiling_point::{
+    boiling_at, boiling_point_elevations, boiling_temperatures, brixes_from_boiling, pressures_from_boiling,
+};
 pub(crate) use conduction::thermal_conductivity_at;
 pub(crate) use density::{DensityIsotherm, brix_from_density_at, brixes_from_density, density_at};
-pub(crate) use evaporation::excess_enthalpy_of_water_at;
-pub(crate) use freezing::freezing_at;
-pub(crate) use heat::{enthalpy_at, specific_heat_at};
-pub(crate) use osmosis::OsmosisIsotherm;
-pub(crate) use viscosity::ViscosityIsotherm;
-pub(crate) use volume::weight_in_air_at;
+pub(crate) use evaporation::{excess_enthalpy_of_water_at, heats_of_evaporation};
+pub(crate) use freezing::{brixes_from_freezing, freezing_at, freezing_temperatures};
+pub(crate) use heat::{enthalpy_at, heat_to_warm_at, specific_heat_at, specific_heat_bubnik_at};
+pub(crate) use osmosis::{OsmosisIsotherm, brixes_from_osmotic_pressure, osmotic_pressure_at};
+pub(crate) use refraction::{brixes_from_refractive_index, refractive_index_at};
+pub(crate) use solubility::{saturation_temperatures, solubility_at, supersaturation_at};
+pub(crate) use viscosity::{ViscosityIsotherm, viscosity_at, viscosity_genotelle_at};
+pub(crate) use volume::{contraction_at, sugar_per_volume_at, weight_in_air_at};
 
 mod activity;
 mod boiling;
@@ -49,5 +54,6 @@ mod scale;
 #[doc(hidden)]
 pub mod scales;
 mod solubility;
+mod strength;
 mod viscosity;
 mod volume;

@@ -1,8 +1,13 @@
 //! Osmotic pressure: what a membrane has to push against.
 
-use super::activity::{ActivityIsotherm, GAS, SOURCE, WATER_MOLAR_MASS};
+use super::{
+    activity::{ActivityIsotherm, GAS, SOURCE, WATER_MOLAR_MASS},
+    strength::{brix_of_fall, brixes_of_falls},
+};
 use crate::{
     error::Error,
+    lanes::{LANES, block_of, spill, widest},
+    math,
     relation::{Range, Relation},
     units::{Brix, Pressure, Si, Temperature, Value, table},
     water,
@@ -113,14 +118,48 @@ const ACCURACY: &str = "1 % to 30 °Bx, 2 % to 45 °Bx, 3.5 % to 60 °Bx, of the
 const TEMPERATURE: Range = Range::new("temperature", &table::deg_c, 0.0, 50.0);
 const STRONGEST: f64 = 60.0;
 
-/// Pa from °Bx and K, no range check.
-fn osmotic_pressure_at(brix: f64, kelvin: f64) -> f64 {
-    OsmosisIsotherm::at(kelvin).pressure(brix)
+/// Pa from °Bx and K, no range check; sound to 85 °Bx.
+#[inline(always)]
+pub(crate) fn osmotic_pressure_at(brix: f64, kelvin: f64) -> f64 {
+    squeezed(-scale(kelvin) * ActivityIsotherm::near(kelvin).ln_near(brix))
+}
+
+widest! {
+    /// °Bx from Pa and K within the limits of the inverse; NaN where the public function has to decide.
+    pub(crate) fn brixes_from_osmotic_pressure(pascal: &[f64], kelvin: &[f64], out: &mut [f64]) {
+        for (index, out) in out.chunks_mut(LANES).enumerate() {
+            let (pascal, kelvin) = (block_of(pascal, index, 1e6), block_of(kelvin, index, 280.0));
+            let mut falls = [0.0; LANES];
+            for ((to, pascal), kelvin) in falls.iter_mut().zip(&pascal).zip(&kelvin) {
+                *to = free(*pascal) / scale(*kelvin);
+            }
+            spill(&brixes_of_falls(&falls, &kelvin, STRONGEST), out);
+        }
+    }
+}
+
+/// `R T ρ_w / M_w`, Pa.
+#[inline(always)]
+fn scale(kelvin: f64) -> f64 {
+    GAS * kelvin * water::density_at(kelvin) / WATER_MOLAR_MASS
+}
+
+/// The pressure π of π₀.
+#[inline(always)]
+fn squeezed(ideal: f64) -> f64 {
+    ideal * (1.0 + 0.5 * COMPRESSIBILITY * ideal)
+}
+
+/// The pressure π₀ of π, by the quadratic formula without its cancellation.
+#[inline(always)]
+fn free(pascal: f64) -> f64 {
+    2.0 * pascal / (1.0 + math::sqrt(1.0 + 2.0 * COMPRESSIBILITY * pascal))
 }
 
 /// The osmotic pressures of one temperature: for many strengths at once.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct OsmosisIsotherm {
+    kelvin: f64,
     activity: ActivityIsotherm,
     /// `R T ρ_w / M_w`, Pa
     scale: f64,
@@ -130,35 +169,37 @@ impl OsmosisIsotherm {
     /// The pressures at `kelvin`.
     pub(crate) fn at(kelvin: f64) -> Self {
         Self {
+            kelvin,
             activity: ActivityIsotherm::at(kelvin),
-            scale: GAS * kelvin * water::density_at(kelvin) / WATER_MOLAR_MASS,
+            scale: scale(kelvin),
         }
     }
 
     /// Pa of a strength in °Bx.
     pub(crate) fn pressure(&self, brix: f64) -> f64 {
-        let ideal = self.incompressible(brix);
-        ideal * (1.0 + 0.5 * COMPRESSIBILITY * ideal)
+        squeezed(self.incompressible(brix))
     }
 
     /// Pa and Pa per °Bx at once, for Newton's method.
     pub(crate) fn pressure_and_slope(&self, brix: f64) -> (f64, f64) {
         let (ln, slope) = self.activity.ln_and_slope(brix);
         let ideal = -self.scale * ln;
-        (
-            ideal * (1.0 + 0.5 * COMPRESSIBILITY * ideal),
-            -self.scale * slope * (1.0 + COMPRESSIBILITY * ideal),
-        )
+        (squeezed(ideal), -self.scale * slope * (1.0 + COMPRESSIBILITY * ideal))
     }
 
     /// °Bx on [0, 65] of a pressure in Pa, or `None` where none has it; the end lies above the range, so that the
     /// range's own limit is found.
     ///
-    /// The pressure is convex in the strength: Newton's steps from above come down to the root and never pass it.
+    /// Where the steps in lanes do not settle: the pressure is convex in the strength, and Newton's steps from above come
+    /// down to the root and never pass it.
     pub(crate) fn brix(&self, pascal: f64) -> Option<f64> {
         const END: f64 = 65.0;
         if !(0.0..=self.pressure(END)).contains(&pascal) {
             return None;
+        }
+        let near = brix_of_fall(&self.activity, free(pascal) / self.scale, self.kelvin, END);
+        if near.is_finite() {
+            return Some(near);
         }
         let (_, first_slope) = self.pressure_and_slope(0.0);
         let mut brix = (pascal / first_slope).min(END);

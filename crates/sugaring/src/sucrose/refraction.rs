@@ -3,6 +3,7 @@
 use super::density::DensityIsotherm;
 use crate::{
     error::Error,
+    lanes::{LANES, Lanes, block_of, spill, widest},
     math,
     relation::{Range, Relation, Source},
     solve,
@@ -51,7 +52,7 @@ use crate::{
 pub fn refractive_index(brix: Brix, temperature: Temperature) -> Result<f64, Error> {
     let brix = REFRACTIVE_INDEX.check(0, brix.si())?;
     let kelvin = REFRACTIVE_INDEX.check(1, temperature.si())?;
-    Ok(RefractionIsotherm::at(kelvin).index(brix))
+    Ok(refractive_index_at(brix, kelvin))
 }
 
 /// °Brix of the sucrose solution of this refractive `index` at `temperature`: the inverse of [`refractive_index`].
@@ -89,10 +90,10 @@ pub fn brix_from_refractive_index(index: f64, temperature: Temperature) -> Resul
     let kelvin = BRIX_FROM_REFRACTIVE_INDEX.check(1, temperature.si())?;
     let isotherm = RefractionIsotherm::at(kelvin);
     match isotherm.brix(target) {
-        Some(found) if found > 0.0 && found < STRONGEST => Ok(Brix::trusted(found)),
         // A unit in the last place of the index is 1.5e-13 °Bx.
-        Some(found) if (-ROUNDING..=0.0).contains(&found) => Ok(Brix::trusted(0.0)),
-        Some(found) if (STRONGEST..=STRONGEST + ROUNDING).contains(&found) => Ok(Brix::trusted(STRONGEST)),
+        Some(found) if (-ROUNDING..=STRONGEST + ROUNDING).contains(&found) => {
+            Ok(Brix::trusted(found.clamp(0.0, STRONGEST)))
+        }
         _ => Err(outside(&isotherm, target)),
     }
 }
@@ -147,6 +148,7 @@ struct RefractionIsotherm {
 }
 
 impl RefractionIsotherm {
+    #[inline(always)]
     fn at(kelvin: f64) -> Self {
         let density = DensityIsotherm::at(kelvin);
         let warm = kelvin - 293.15;
@@ -160,6 +162,7 @@ impl RefractionIsotherm {
     }
 
     /// Of a strength in °Bx.
+    #[inline(always)]
     fn index(&self, brix: f64) -> f64 {
         let w = brix / 100.0;
         let sucrose = math::polynomial(&self.sucrose, w);
@@ -168,13 +171,115 @@ impl RefractionIsotherm {
     }
 
     /// °Bx on [−6, 95] of an index: it rises with the strength throughout, by 0.0013 per °Bx at least.
+    ///
+    /// To 85 °Bx by steps that lead there, elsewhere bracketed.
     fn brix(&self, index: f64) -> Option<f64> {
+        let (refraction, terms) = (refraction(index), self.terms());
+        let (mut w, mut step) = (self.start(refraction), 0.0);
+        for _ in 0..STEPS {
+            (w, step) = nearer(terms, refraction, w);
+        }
+        if settled(100.0 * w, step) {
+            return Some(100.0 * w);
+        }
         let found = solve::root(|brix| self.index(brix) - index, -6.0, 95.0, 1e-13)?;
         found.settled.then_some(found.at)
     }
 }
 
+impl RefractionIsotherm {
+    /// Mass fraction of a refraction, within 0.0063 to 85 °Bx.
+    #[inline(always)]
+    fn start(&self, refraction: f64) -> f64 {
+        let [c1, c1_warm, c2] = START;
+        let excess = 10.0 * (refraction - self.density.density(0.0) * self.water);
+        excess * (c1 + c1_warm * self.density.u() + c2 * excess)
+    }
+
+    /// Density and refraction per density, both by power of the strength.
+    #[inline(always)]
+    fn terms(&self) -> [f64; 12] {
+        let [d0, d1, d2, d3, d4, d5, d6] = self.density.terms();
+        let [s0, s1, s2, s3] = self.sucrose;
+        [d0, d1, d2, d3, d4, d5, d6, self.water, s0 - self.water, s1, s2, s3]
+    }
+}
+
+/// Refractive index from °Bx and K, no range check.
+#[inline(always)]
+pub(crate) fn refractive_index_at(brix: f64, kelvin: f64) -> f64 {
+    RefractionIsotherm::at(kelvin).index(brix)
+}
+
+widest! {
+    /// °Bx from index and K within the limits of the inverse; NaN where the temperature allows no such index.
+    pub(crate) fn brixes_from_refractive_index(index: &[f64], kelvin: &[f64], out: &mut [f64]) {
+        for (place, out) in out.chunks_mut(LANES).enumerate() {
+            let found = block(&block_of(index, place, 1.4), &block_of(kelvin, place, 293.15));
+            spill(&found, out);
+        }
+    }
+}
+
+/// The steps of the inverse, each for every lane before the next.
+#[inline(always)]
+#[expect(clippy::indexing_slicing, reason = "arrays of as many lanes as the loops count")]
+fn block(index: &Lanes, kelvin: &Lanes) -> Lanes {
+    let mut terms = [[0.0; LANES]; 12];
+    let [mut target, mut w, mut step] = [[0.0; LANES]; 3];
+    for i in 0..LANES {
+        let isotherm = RefractionIsotherm::at(kelvin[i]);
+        target[i] = refraction(index[i]);
+        w[i] = isotherm.start(target[i]);
+        for (terms, term) in terms.iter_mut().zip(isotherm.terms()) {
+            terms[i] = term;
+        }
+    }
+    for _ in 0..STEPS {
+        for i in 0..LANES {
+            (w[i], step[i]) = nearer(terms.each_ref().map(|terms| terms[i]), target[i], w[i]);
+        }
+    }
+    for i in 0..LANES {
+        let found = 100.0 * w[i];
+        w[i] = if settled(found, step[i]) {
+            found.clamp(0.0, STRONGEST)
+        } else {
+            f64::NAN
+        };
+    }
+    w
+}
+
+/// (n² − 1) / (n² + 2) in vacuum, of an index against air.
+#[inline(always)]
+fn refraction(index: f64) -> f64 {
+    let n = index * AIR;
+    (n * n - 1.0) / (n * n + 2.0)
+}
+
+/// One of Newton's steps from mass fraction `w`: where it leads, and how far.
+#[inline(always)]
+fn nearer([d0, d1, d2, d3, d4, d5, d6, r0, r1, r2, r3, r4]: [f64; 12], refraction: f64, w: f64) -> (f64, f64) {
+    let density = d0 + w * (d1 + w * (d2 + w * (d3 + w * (d4 + w * (d5 + w * d6)))));
+    let density_rise = d1 + w * (2.0 * d2 + w * (3.0 * d3 + w * (4.0 * d4 + w * (5.0 * d5 + w * 6.0 * d6))));
+    let per_density = r0 + w * (r1 + w * (r2 + w * (r3 + w * r4)));
+    let per_density_rise = r1 + w * (2.0 * r2 + w * (3.0 * r3 + w * 4.0 * r4));
+    let step = (density * per_density - refraction) / (density_rise * per_density + density * per_density_rise);
+    (w - step, step)
+}
+
+/// Whether a last step that short ended within the limits.
+#[inline(always)]
+fn settled(brix: f64, step: f64) -> bool {
+    (step.abs() < 1e-7) & (-ROUNDING..=STRONGEST + ROUNDING).contains(&brix)
+}
+
+/// From a start within 0.0063 of w they leave 1.3e-5, 6e-11 and rounding.
+const STEPS: usize = 3;
+
 /// IAPWS R9-97 at 589.3 nm: (n² − 1) / (n² + 2) of water in vacuum over its density, m³/kg from kg/m³ and K.
+#[inline(always)]
 fn water_refractivity(density: f64, kelvin: f64) -> f64 {
     let r = density / 1000.0;
     let t = kelvin / 273.15;
@@ -191,6 +296,9 @@ fn water_refractivity(density: f64, kelvin: f64) -> f64 {
         + a7 * r * r;
     sum / 1000.0
 }
+
+/// Fitted to the inverse itself.
+const START: [f64; 3] = [1.189, 0.037_63, -0.2815];
 
 /// µm.
 const WAVELENGTH: f64 = 0.5893;
@@ -248,6 +356,29 @@ mod tests {
                     (truth - strength - value).abs() < 5.1e-3,
                     "{celsius} {strength} {truth}"
                 );
+            }
+        }
+    }
+
+    /// A bracketed root of the same equation; nothing in range needs it.
+    #[test]
+    fn the_steps_lead_to_the_bracketed_root() {
+        for step in 0..=850 {
+            for celsius in 5..=60 {
+                let (strength, kelvin) = (f64::from(step) / 10.0, f64::from(celsius) + 273.15);
+                let isotherm = RefractionIsotherm::at(kelvin);
+                let index = isotherm.index(strength);
+                let target = refraction(index);
+                let (mut w, mut last) = (isotherm.start(target), 0.0);
+                assert!((100.0 * w - strength).abs() < 0.63, "{strength} {celsius} {w}");
+                for _ in 0..STEPS {
+                    (w, last) = nearer(isotherm.terms(), target, w);
+                }
+                assert!(settled(100.0 * w, last), "{strength} {celsius}");
+                if step % 10 == 0 {
+                    let root = solve::root(|brix| isotherm.index(brix) - index, -6.0, 95.0, 0.0).unwrap();
+                    assert!((100.0 * w - root.at).abs() < 1e-12, "{strength} {celsius} {w} {root:?}");
+                }
             }
         }
     }

@@ -119,7 +119,7 @@ pub static VISCOSITY_GENOTELLE: Relation = Relation {
 };
 
 /// Pa s from °Bx and K, no range check.
-fn viscosity_genotelle_at(brix: f64, kelvin: f64) -> f64 {
+pub(crate) fn viscosity_genotelle_at(brix: f64, kelvin: f64) -> f64 {
     let celsius = kelvin - 273.15;
     let x = mole_ratio(brix);
     let [linear, constant] = GENOTELLE;
@@ -135,7 +135,7 @@ fn mole_ratio(brix: f64) -> f64 {
 }
 
 /// Pa s from °Bx and K, no range check.
-fn viscosity_at(brix: f64, kelvin: f64) -> f64 {
+pub(crate) fn viscosity_at(brix: f64, kelvin: f64) -> f64 {
     ViscosityIsotherm::at(kelvin).viscosity(brix)
 }
 

@@ -39,7 +39,7 @@ use crate::{
 pub fn sugar_per_volume(brix: Brix, temperature: Temperature) -> Result<Concentration, Error> {
     let brix = SUGAR_PER_VOLUME.check(0, brix.si())?;
     let kelvin = SUGAR_PER_VOLUME.check(1, temperature.si())?;
-    Ok(Concentration::of_si(brix / 100.0 * density_at(brix, kelvin)))
+    Ok(Concentration::of_si(sugar_per_volume_at(brix, kelvin)))
 }
 
 /// What a scale shows of a volume of the solution, weighed in air.
@@ -115,7 +115,7 @@ pub fn contraction(brix: Brix, hot: Temperature, cold: Temperature) -> Result<Ra
     let brix = CONTRACTION.check(0, brix.si())?;
     let hot = CONTRACTION.check(1, hot.si())?;
     let cold = CONTRACTION.check(2, cold.si())?;
-    Ok(Ratio::of_si(1.0 - density_at(brix, hot) / density_at(brix, cold)))
+    Ok(Ratio::of_si(contraction_at(brix, hot, cold)))
 }
 
 /// What [`sugar_per_volume`] covers.
@@ -152,6 +152,19 @@ pub static CONTRACTION: Relation = Relation {
 };
 
 /// kg/m³ from °Bx and K, no range check.
+#[inline(always)]
+pub(crate) fn sugar_per_volume_at(brix: f64, kelvin: f64) -> f64 {
+    brix / 100.0 * density_at(brix, kelvin)
+}
+
+/// From °Bx, K and K, no range check.
+#[inline(always)]
+pub(crate) fn contraction_at(brix: f64, hot: f64, cold: f64) -> f64 {
+    1.0 - density_at(brix, hot) / density_at(brix, cold)
+}
+
+/// kg/m³ from °Bx and K, no range check.
+#[inline(always)]
 pub(crate) fn weight_in_air_at(brix: f64, kelvin: f64) -> f64 {
     (density_at(brix, kelvin) - AIR) / (1.0 - AIR / BRASS)
 }

@@ -151,6 +151,7 @@ pub static ENTHALPY: Relation = Relation {
 pub(super) const TEMPERATURE: Range = Range::new("temperature", &table::deg_c, -20.0, 110.0);
 
 /// kg/m³ from K, no range check.
+#[inline(always)]
 pub(crate) fn density_at(kelvin: f64) -> f64 {
     let (a, b) = (10.0 / (593.0 - kelvin), 10.0 / (kelvin - 232.0));
     let a2 = a * a;
@@ -160,6 +161,7 @@ pub(crate) fn density_at(kelvin: f64) -> f64 {
 }
 
 /// J/(kg K) from K, no range check.
+#[inline(always)]
 pub(crate) fn specific_heat_at(kelvin: f64) -> f64 {
     let (a, b) = (10.0 / (593.0 - kelvin), 10.0 / (kelvin - 232.0));
     let (a2, b2) = (a * a, b * b);
@@ -169,11 +171,13 @@ pub(crate) fn specific_heat_at(kelvin: f64) -> f64 {
 }
 
 /// J/kg from 0 °C, from K, no range check.
+#[inline(always)]
 pub(crate) fn enthalpy_at(kelvin: f64) -> f64 {
     GAS * 10.0 * (enthalpy_term(kelvin) - ENTHALPY_TERM_OF_ICE_WATER)
 }
 
 /// h/(R·10 K) without c₁, which cancels.
+#[inline(always)]
 const fn enthalpy_term(kelvin: f64) -> f64 {
     let (a, b) = (10.0 / (593.0 - kelvin), 10.0 / (kelvin - 232.0));
     let tau = kelvin / 10.0;

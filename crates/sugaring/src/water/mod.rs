@@ -14,7 +14,7 @@ pub use transport::{THERMAL_CONDUCTIVITY, VISCOSITY, thermal_conductivity, visco
 pub(crate) use latent::{latent_heat_at, saturated_liquid_enthalpy_at, saturated_vapour_enthalpy_at};
 pub(crate) use liquid::{density_at, enthalpy_at, specific_heat_at};
 pub(crate) use saturation::{Line, saturation_pressure_at, saturation_temperature_at, saturation_temperature_within};
-pub(crate) use transport::viscosity_at;
+pub(crate) use transport::{thermal_conductivity_at, viscosity_at};
 
 mod latent;
 mod liquid;

@@ -104,7 +104,8 @@ pub(crate) fn viscosity_at(kelvin: f64) -> f64 {
     1e-6 * powers(kelvin / 300.0, &VISCOSITY_TERMS)
 }
 
-fn thermal_conductivity_at(kelvin: f64) -> f64 {
+/// W/(m K) from K, no range check.
+pub(crate) fn thermal_conductivity_at(kelvin: f64) -> f64 {
     powers(kelvin / 300.0, &CONDUCTIVITY_TERMS)
 }
 
