@@ -69,23 +69,30 @@ export function judgeFunctions(sugaring, text) {
       }
     }
 
-    // A station pressure is no column: lines of one station go together.
+    const columns = kinds.map((kind, index) => made(kind, Float64Array.from(lines, ({ given }) => given[index])));
+    const found = call(columns, { on_error: "nan" });
+    lines.forEach(({ line, result }, lane) => {
+      report.lanes += 1;
+      const wanted = result.startsWith("!") ? NaN : bits(result);
+      if (!same(found[lane], wanted)) miss(line, `lane ${hex(found[lane])}`);
+    });
+
+    // One station pressure for a whole column.
     const station = kinds.indexOf("station_pressure");
     const groups = new Map();
-    for (const entry of lines) {
-      const key = station < 0 ? "" : hex(entry.given[station]);
+    for (const entry of station < 0 ? [] : lines) {
+      const key = hex(entry.given[station]);
       groups.set(key, [...(groups.get(key) ?? []), entry]);
     }
     for (const group of groups.values()) {
       const columns = kinds.map((kind, index) => {
         const column = Float64Array.from(group, ({ given }) => given[index]);
-        return kind === "station_pressure" ? made(kind, column[0]) : made(kind, column);
+        return made(kind, index === station ? column[0] : column);
       });
       const found = call(columns, { on_error: "nan" });
       group.forEach(({ line, result }, lane) => {
-        report.lanes += 1;
         const wanted = result.startsWith("!") ? NaN : bits(result);
-        if (!same(found[lane], wanted)) miss(line, `lane ${hex(found[lane])}`);
+        if (!same(found[lane], wanted)) miss(line, `lane ${hex(found[lane])} of one station`);
       });
     }
   }

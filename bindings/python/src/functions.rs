@@ -13,6 +13,7 @@ use crate::{
     quantity::{self, Quantity},
     raise::raise,
     station::StationPressure,
+    stations::StationPressures,
     take::{self, Number, Taken},
 };
 
@@ -58,6 +59,7 @@ macro_rules! python_functions {
             $( $module::register(module)?; )+
             let air = module.getattr("air")?.cast_into::<PyModule>()?;
             air.add_class::<StationPressure>()?;
+            air.add_class::<StationPressures>()?;
             // The density scales are called through their words.
             module.delattr("scale")?;
             crate::finishing::register(&module.getattr("finish")?.cast_into::<PyModule>()?)?;

@@ -22,6 +22,7 @@ mod raise;
 mod scale;
 mod shown;
 mod station;
+mod stations;
 mod take;
 mod tree;
 mod ufunc;

@@ -1,6 +1,6 @@
 //! `StationPressure`: made by naming the kind of reading.
 
-use pyo3::{prelude::*, types::PyType};
+use pyo3::{IntoPyObjectExt, prelude::*, types::PyType};
 use sugaring::{
     Error,
     air::{self, Origin},
@@ -11,6 +11,7 @@ use crate::{
     guard::guarded,
     quantity::{self, Quantity},
     raise::raise,
+    stations::StationPressures,
     take::{self, Number},
 };
 
@@ -37,11 +38,20 @@ pub(crate) struct StationPressure(pub(crate) air::StationPressure);
 
 #[pymethods]
 impl StationPressure {
-    /// From a barometer in the sugarhouse that is not adjusted to sea level; standard uncertainty 0.1 kPa.
+    /// From a barometer in the sugarhouse that is not adjusted to sea level; standard uncertainty 0.1 kPa. Of a column
+    /// of readings it makes ``StationPressures``.
     #[staticmethod]
     #[pyo3(signature = (pressure, /))]
-    fn measured(py: Python<'_>, pressure: &Bound<'_, PyAny>) -> PyResult<Self> {
-        made(py, || Ok(air::StationPressure::measured(taken(pressure, "pressure")?)))
+    fn measured(py: Python<'_>, pressure: &Bound<'_, PyAny>) -> PyResult<Py<PyAny>> {
+        guarded(py, || {
+            let taken = take::quantity(pressure, "pressure", Dimension::Pressure)?;
+            match taken.number {
+                Number::Column(column) => StationPressures::new(column, taken.unit).into_py_any(py),
+                Number::Scalar(number) => air::StationPressure::measured(units::pa(quantity::si(number, taken.unit)))
+                    .map_err(|error| raise(py, &error))
+                    .and_then(|station| Self(station).into_py_any(py)),
+            }
+        })
     }
 
     /// From the altimeter setting that an airport reports, to which most home weather stations are set; standard
@@ -196,7 +206,7 @@ pub(crate) fn taken<T: Value>(any: &Bound<'_, PyAny>, name: &str) -> PyResult<T>
     }
 }
 
-fn in_kpa(pressure: Pressure) -> Quantity {
+pub(crate) fn in_kpa(pressure: Pressure) -> Quantity {
     Quantity::result(
         Number::Scalar(pressure.si()),
         Unit::base(Dimension::Pressure),

@@ -12,7 +12,7 @@ use sugaring::{
     units::{Dimension, Unit},
 };
 
-use crate::{quantity::Quantity, raise::raise, shown, station::StationPressure};
+use crate::{quantity::Quantity, raise::raise, shown, station::StationPressure, stations::StationPressures};
 
 /// A number, or a column of numbers: anything that computes by `__array_ufunc__`; a list where there is no `NumPy`.
 #[derive(Debug)]
@@ -122,8 +122,12 @@ fn number_or_foreign(any: &Bound<'_, PyAny>, name: &str, wanted: Dimension) -> P
     other(any, name, Some(wanted))
 }
 
-/// A station pressure, which crosses as its pressure.
+/// A station pressure, which crosses as its pressure, or a column of them.
 fn station(any: &Bound<'_, PyAny>, name: &str) -> PyResult<Taken> {
+    if let Ok(stations) = any.cast::<StationPressures>() {
+        let (number, unit) = stations.get().column(any.py());
+        return Ok(Taken { number, unit });
+    }
     match any.cast::<StationPressure>() {
         Ok(station) => Ok(Taken {
             number: Number::Scalar(station.get().pascal()),

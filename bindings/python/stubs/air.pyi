@@ -1,10 +1,17 @@
+_V = TypeVar("_V", covariant=True)
+
 @final
 class StationPressure:
     """Absolute pressure of the air where the pan stands, 50 to 110 kPa, made by naming the kind of reading."""
 
+    @overload
     @staticmethod
     def measured(pressure: Quantity[_u.Pressure], /) -> StationPressure:
-        """From a barometer in the sugarhouse that is not adjusted to sea level; standard uncertainty 0.1 kPa."""
+        """From a barometer in the sugarhouse that is not adjusted to sea level; standard uncertainty 0.1 kPa. Of a column
+        of readings it makes ``StationPressures``."""
+    @overload
+    @staticmethod
+    def measured(pressure: Quantity[_u.Pressure, Column], /) -> StationPressures[Column]: ...
 
     @staticmethod
     def from_altimeter_setting(setting: Quantity[_u.Pressure], altitude: Quantity[_u.Length], /) -> StationPressure:
@@ -47,4 +54,20 @@ class StationPressure:
     def __hash__(self) -> int: ...
     def __copy__(self) -> StationPressure: ...
     def __deepcopy__(self, _memo: object, /) -> StationPressure: ...
+
+@final
+class StationPressures(Generic[_V]):
+    """A column of station pressures, as ``StationPressure.measured`` makes it of a column of a barometer's readings."""
+
+    @property
+    def pressure(self) -> Quantity[_u.Pressure, _V]:
+        """The absolute pressures."""
+
+    @property
+    def uncertainty(self) -> Quantity[_u.Pressure]:
+        """The standard uncertainty of each."""
+
+    @property
+    def origin(self) -> Literal["measured"]:
+        """How they were come by: "measured"."""
 

@@ -4,15 +4,15 @@ import { SugaringError } from "./error.js";
 import { finishingPoint } from "./finishing.js";
 import { functions } from "./functions.js";
 import { brixFromScale, onScale } from "./scale.js";
-import { StationPressure } from "./station_pressure.js";
+import { StationPressure, StationPressures } from "./station_pressure.js";
 
-export { SugaringError, StationPressure };
+export { SugaringError, StationPressure, StationPressures };
 export { Quantity } from "./quantity.js";
 export * as catalogue from "./catalogue.js";
 export * as day from "./day.js";
 export * as units from "./units.js";
 
-export const air = Object.freeze({ ...functions("air"), StationPressure });
+export const air = Object.freeze({ ...functions("air"), StationPressure, StationPressures });
 export const finish = Object.freeze({ ...functions("finish"), finishingPoint });
 export const membrane = functions("membrane");
 export const sucrose = Object.freeze({ ...functions("sucrose"), onScale, brixFromScale });

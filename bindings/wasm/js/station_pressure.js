@@ -1,7 +1,7 @@
 // Station pressures: frozen data that says how it was come by.
 
 import { encoded } from "./data.js";
-import { isOurs, result, unitNamed } from "./quantity.js";
+import { isOurs, quantityOf, result, unitNamed } from "./quantity.js";
 import { picking } from "./options.js";
 import { Argument } from "./reading.js";
 import { guarded, refusal, refused } from "./runtime.js";
@@ -34,7 +34,8 @@ export class StationPressure {
   }
 
   static measured(pressure) {
-    return made("measured", PRESSURE.single(pressure));
+    const { si, numbers, unit } = PRESSURE.read(pressure);
+    return numbers === undefined ? made("measured", si) : new StationPressures(OWN, numbers, unit);
   }
 
   static fromAltimeterSetting(setting, altitude) {
@@ -72,7 +73,30 @@ export class StationPressure {
 
 Object.freeze(StationPressure);
 
-// An argument that takes a station pressure.
+let columnOf;
+
+// A column of a barometer's readings; each is checked by the function that takes it.
+export class StationPressures {
+  #column;
+
+  constructor(key, numbers, unit) {
+    if (key !== OWN) throw new TypeError("station pressures are made by StationPressure.measured");
+    this.#column = { numbers, unit };
+    this.pressure = quantityOf(numbers, unit);
+    // It does not depend on the reading.
+    this.uncertainty = made("measured", 1e5).uncertainty;
+    this.origin = "measured";
+    Object.freeze(this);
+  }
+
+  static {
+    columnOf = (value) => (typeof value === "object" && value !== null && #column in value ? value.#column : undefined);
+  }
+}
+
+Object.freeze(StationPressures);
+
+// An argument that takes a station pressure, or a column of them.
 export class StationArgument {
   constructor(name) {
     this.name = name;
@@ -84,7 +108,7 @@ export class StationArgument {
 
   read(value) {
     if (value === undefined) throw refused("missing", this.name);
-    return { si: pascalOf(stationFrom(this.name, value)) };
+    return columnOf(value) ?? columnFrom(this.name, value) ?? { si: pascalOf(stationFrom(this.name, value)) };
   }
 }
 
@@ -112,6 +136,14 @@ function stationFrom(name, value) {
   if (station === undefined) throw refusal();
   const uncertainty = data.uncertainty === undefined ? station[1] : of("uncertainty", "pressure");
   return new StationPressure(OWN, station[0], uncertainty, origin);
+}
+
+// A column of another copy of this package, or its plain data.
+function columnFrom(name, value) {
+  const data = isStation(value) ? undefined : plainly(value);
+  if (data === undefined || data.pascal !== undefined) return undefined;
+  const column = argument(`${name}.pressure`, "pressure").column(data.pressure);
+  return column?.numbers && column;
 }
 
 function plainly(value) {

@@ -9,7 +9,7 @@ use crate::{
 };
 
 /// Feature sets of the core, each checked and tested; all together is the run over the workspace.
-const FEATURE_SETS: [&str; 5] = ["", "std", "serde", "json", "schema"];
+const FEATURE_SETS: [&str; 6] = ["", "std", "dispatch", "serde", "json", "schema"];
 
 /// The inner loop.
 pub(crate) fn quick() -> bool {

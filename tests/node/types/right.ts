@@ -1,5 +1,5 @@
 // Right uses: all of this compiles.
-import init, { SugaringError, StationPressure, air, catalogue, day, finish, sucrose, uncertainty, type Quantity } from "sugaring";
+import init, { SugaringError, StationPressure, StationPressures, air, catalogue, day, finish, sucrose, uncertainty, type Quantity } from "sugaring";
 import { baume_20_20, cord, deg_c, deg_f, delta_c, heading, kg_per_m3, kpa, litre, measured, metre, parse, price } from "sugaring/units";
 
 await init();
@@ -17,6 +17,8 @@ export const unit = heading("temp [°F]").unit?.symbol;
 export const column: Float64Array = sucrose.density(new Float64Array(3), deg_c(20)).to(kg_per_m3);
 export const holes: Float64Array = sucrose.density([1, 2], deg_c([20, 30]), { on_error: "nan" }).to(kg_per_m3);
 export const found: Float64Array = sucrose.brixFromBoiling(deg_c([100, 101]), station);
+const stations: StationPressures = air.StationPressure.measured(kpa([96.5, 97.1]));
+export const boils: Float64Array = sucrose.boilingTemperature(66.9, stations).to(deg_c);
 
 // What structured cloning leaves of a quantity.
 sucrose.density(66.9, { value: 20, unit: "°C" });

@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sugaring import Quantity, SugaringError, Unit, air, catalogue, day, finish, membrane, sucrose, units, water
-from sugaring.air import StationPressure
+from sugaring.air import StationPressure, StationPressures
 from sugaring.errors import OutOfRange
 from sugaring.units import (
     Density,
@@ -48,6 +48,10 @@ assert_type(units.heading("temp [°F]")[0], str)
 assert_type(sucrose.boiling_temperature(66.9, station), Quantity[Temperature])
 assert_type(sucrose.water_activity(66.9, deg_c(20)), float)
 assert_type(sucrose.brix_from_boiling(deg_f(217), station), float)
+stations = StationPressure.measured(kpa(np.array([96.5, 97.1])))
+assert_type(stations, StationPressures[NDArray[Any]])
+assert_type(sucrose.boiling_temperature(66.9, stations), Quantity[Temperature, NDArray[Any]])
+assert_type(sucrose.brix_from_boiling(deg_f([217, 218]), stations), NDArray[Any])
 assert_type(sucrose.heat_to_warm(2, deg_c(4), to_temperature=deg_c(90)), Quantity[EnergyPerMass])
 assert_type(air.pressure_at_altitude(metre(410)).to(kpa), float)
 membrane.pump_energy(bar_gauge(7.6), litre_per_h(500), duration=hours(2), efficiency=percent(35))

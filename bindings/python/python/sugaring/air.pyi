@@ -4,7 +4,7 @@ atmosphere.
 """
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
-from typing import final, Literal, overload
+from typing import Generic, Literal, TypeVar, final, overload
 
 import numpy as np
 from numpy.typing import NDArray
@@ -12,15 +12,22 @@ from numpy.typing import NDArray
 from . import units as _u
 from ._sugaring import Column, Quantity
 
-__all__ = ["StationPressure", "altimeter_setting", "altitude_at_pressure", "pressure_at_altitude", "sea_level_pressure"]
+__all__ = ["StationPressure", "StationPressures", "altimeter_setting", "altitude_at_pressure", "pressure_at_altitude", "sea_level_pressure"]
+
+_V = TypeVar("_V", covariant=True)
 
 @final
 class StationPressure:
     """Absolute pressure of the air where the pan stands, 50 to 110 kPa, made by naming the kind of reading."""
 
+    @overload
     @staticmethod
     def measured(pressure: Quantity[_u.Pressure], /) -> StationPressure:
-        """From a barometer in the sugarhouse that is not adjusted to sea level; standard uncertainty 0.1 kPa."""
+        """From a barometer in the sugarhouse that is not adjusted to sea level; standard uncertainty 0.1 kPa. Of a column
+        of readings it makes ``StationPressures``."""
+    @overload
+    @staticmethod
+    def measured(pressure: Quantity[_u.Pressure, Column], /) -> StationPressures[Column]: ...
 
     @staticmethod
     def from_altimeter_setting(setting: Quantity[_u.Pressure], altitude: Quantity[_u.Length], /) -> StationPressure:
@@ -63,6 +70,22 @@ class StationPressure:
     def __hash__(self) -> int: ...
     def __copy__(self) -> StationPressure: ...
     def __deepcopy__(self, _memo: object, /) -> StationPressure: ...
+
+@final
+class StationPressures(Generic[_V]):
+    """A column of station pressures, as ``StationPressure.measured`` makes it of a column of a barometer's readings."""
+
+    @property
+    def pressure(self) -> Quantity[_u.Pressure, _V]:
+        """The absolute pressures."""
+
+    @property
+    def uncertainty(self) -> Quantity[_u.Pressure]:
+        """The standard uncertainty of each."""
+
+    @property
+    def origin(self) -> Literal["measured"]:
+        """How they were come by: "measured"."""
 
 @overload
 def pressure_at_altitude(altitude: Quantity[_u.Length], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure]:
@@ -180,9 +203,9 @@ def altimeter_setting(station: StationPressure, altitude: Quantity[_u.Length], /
     kpa(111.95866796480136)
     """
 @overload
-def altimeter_setting(station: StationPressure, altitude: Quantity[_u.Length, float | Column], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure, Column]: ...
+def altimeter_setting(station: StationPressure | StationPressures[Column], altitude: Quantity[_u.Length, float | Column], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure, Column]: ...
 @overload
-def altimeter_setting(station: StationPressure, altitude: Quantity[_u.Length, float | Sequence[float] | NDArray[np.float64]], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure, NDArray[np.float64]]: ...
+def altimeter_setting(station: StationPressure | StationPressures[Sequence[float] | NDArray[np.float64]], altitude: Quantity[_u.Length, float | Sequence[float] | NDArray[np.float64]], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure, NDArray[np.float64]]: ...
 
 @overload
 def sea_level_pressure(station: StationPressure, altitude: Quantity[_u.Length], /, *, air_temperature: Quantity[_u.Temperature], on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure]:
@@ -224,6 +247,6 @@ def sea_level_pressure(station: StationPressure, altitude: Quantity[_u.Length], 
     kpa(113.6796011275737)
     """
 @overload
-def sea_level_pressure(station: StationPressure, altitude: Quantity[_u.Length, float | Column], /, *, air_temperature: Quantity[_u.Temperature, float | Column], on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure, Column]: ...
+def sea_level_pressure(station: StationPressure | StationPressures[Column], altitude: Quantity[_u.Length, float | Column], /, *, air_temperature: Quantity[_u.Temperature, float | Column], on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure, Column]: ...
 @overload
-def sea_level_pressure(station: StationPressure, altitude: Quantity[_u.Length, float | Sequence[float] | NDArray[np.float64]], /, *, air_temperature: Quantity[_u.Temperature, float | Sequence[float] | NDArray[np.float64]], on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure, NDArray[np.float64]]: ...
+def sea_level_pressure(station: StationPressure | StationPressures[Sequence[float] | NDArray[np.float64]], altitude: Quantity[_u.Length, float | Sequence[float] | NDArray[np.float64]], /, *, air_temperature: Quantity[_u.Temperature, float | Sequence[float] | NDArray[np.float64]], on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure, NDArray[np.float64]]: ...

@@ -4,110 +4,17 @@ point, osmotic pressure and freezing point, so that they cannot disagree.
 """
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
-from typing import TypeVar, Literal, overload
+from typing import Literal, overload
 
 import numpy as np
 from numpy.typing import NDArray
 
 from . import units as _u
-from ._sugaring import Column, Quantity, Unit
-from .air import StationPressure
+from ._sugaring import Column, Quantity
+from .air import StationPressure, StationPressures
 
-__all__ = ["boiling_point_elevation", "boiling_temperature", "brix_from_boiling", "brix_from_density", "brix_from_freezing", "brix_from_osmotic_pressure", "brix_from_refractive_index", "brix_from_scale", "contraction", "density", "enthalpy", "excess_enthalpy_of_water", "freezing_temperature", "heat_of_evaporation", "heat_to_warm", "on_scale", "osmotic_coefficient", "osmotic_pressure", "pressure_from_boiling", "refractive_index", "saturation_temperature", "solubility", "specific_heat", "specific_heat_bubnik", "sugar_per_volume", "supersaturation", "thermal_conductivity", "viscosity", "viscosity_genotelle", "water_activity", "weight_in_air"]
+__all__ = ["boiling_point_elevation", "boiling_temperature", "brix_from_boiling", "brix_from_density", "brix_from_freezing", "brix_from_osmotic_pressure", "brix_from_refractive_index", "contraction", "density", "enthalpy", "excess_enthalpy_of_water", "freezing_temperature", "heat_of_evaporation", "heat_to_warm", "osmotic_coefficient", "osmotic_pressure", "pressure_from_boiling", "refractive_index", "saturation_temperature", "solubility", "specific_heat", "specific_heat_bubnik", "sugar_per_volume", "supersaturation", "thermal_conductivity", "viscosity", "viscosity_genotelle", "water_activity", "weight_in_air"]
 
-_S = TypeVar("_S", bound=_u.DensityScale)
-
-@overload
-def on_scale(
-    brix: float | Quantity[_u.Brix], scale: Unit[_S], /, *, on_error: Literal["nan"] | None = None
-) -> Quantity[_S]:
-    """Where a sucrose solution stands on a density scale.
-
-    The temperatures of solution and water are part of the scale's word. Syrup standards print the pairs of
-    ``baume_20_20``.
-
-    Parameters
-    ----------
-    brix : float
-        0 to 85 °Bx.
-    scale : Unit
-        ``baume_20_20``, ``baume_60_60_f``, ``relative_density_20_20``, ``relative_density_60_60_f``,
-        ``relative_density_20_4`` or ``apparent_relative_density_20_20``.
-    on_error : "nan", optional
-        NaN where a value is refused, in place of an error.
-
-    Returns
-    -------
-    Quantity
-        On that scale; of a column where ``brix`` is one.
-
-    Raises
-    ------
-    SugaringError
-        An argument out of range, not finite, or no density scale.
-
-    Examples
-    --------
-    >>> from sugaring import sucrose
-    >>> from sugaring.units import baume_20_20
-    >>> round(sucrose.on_scale(66.9, baume_20_20).to(baume_20_20), 3)
-    36.025
-    """
-@overload
-def on_scale(
-    brix: float | Column | Quantity[_u.Brix, float | Column],
-    scale: Unit[_S],
-    /,
-    *,
-    on_error: Literal["nan"] | None = None,
-) -> Quantity[_S, Column]: ...
-@overload
-def on_scale(
-    brix: float | Sequence[float] | NDArray[np.float64] | Quantity[_u.Brix, float | Sequence[float] | NDArray[np.float64]],
-    scale: Unit[_S],
-    /,
-    *,
-    on_error: Literal["nan"] | None = None,
-) -> Quantity[_S, NDArray[np.float64]]: ...
-@overload
-def brix_from_scale(value: Quantity[_u.DensityScale], /, *, on_error: Literal["nan"] | None = None) -> float:
-    """°Brix of the sucrose solution that stands at ``value`` on a density scale: the inverse of ``on_scale``.
-
-    Parameters
-    ----------
-    value : Quantity
-        A mark on a density scale, from that of water to that of 85 °Bx.
-    on_error : "nan", optional
-        NaN where a value is refused, in place of an error.
-
-    Returns
-    -------
-    float
-        In °Bx; a column where ``value`` is one.
-
-    Raises
-    ------
-    SugaringError
-        A value out of range, not finite, or not on a density scale.
-
-    Examples
-    --------
-    >>> from sugaring import sucrose
-    >>> from sugaring.units import baume_20_20
-    >>> round(sucrose.brix_from_scale(baume_20_20(36)), 2)
-    66.85
-    """
-@overload
-def brix_from_scale(
-    value: Quantity[_u.DensityScale, float | Column], /, *, on_error: Literal["nan"] | None = None
-) -> Column: ...
-@overload
-def brix_from_scale(
-    value: Quantity[_u.DensityScale, float | Sequence[float] | NDArray[np.float64]],
-    /,
-    *,
-    on_error: Literal["nan"] | None = None,
-) -> NDArray[np.float64]: ...
 @overload
 def density(brix: float | Quantity[_u.Brix, float], temperature: Quantity[_u.Temperature], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Density]:
     """True density of a sucrose solution.
@@ -347,7 +254,7 @@ def brix_from_refractive_index(index: float | Quantity[_u.Ratio, float], tempera
     >>> from sugaring import sucrose
     >>> from sugaring.units import deg_c
     >>> sucrose.brix_from_refractive_index(1.4, deg_c(38))
-    41.61769353235673
+    41.617693532356796
     """
 @overload
 def brix_from_refractive_index(index: float | Column | Quantity[_u.Ratio, float | Column], temperature: Quantity[_u.Temperature, float | Column], /, *, on_error: Literal["nan"] | None = None) -> Column: ...
@@ -961,7 +868,7 @@ def brix_from_osmotic_pressure(pressure: Quantity[_u.Pressure], temperature: Qua
     >>> from sugaring import sucrose
     >>> from sugaring.units import bar, deg_c
     >>> sucrose.brix_from_osmotic_pressure(bar(81), deg_c(30))
-    46.98102785566105
+    46.981027855661054
     """
 @overload
 def brix_from_osmotic_pressure(pressure: Quantity[_u.Pressure, float | Column], temperature: Quantity[_u.Temperature, float | Column], /, *, on_error: Literal["nan"] | None = None) -> Column: ...
@@ -1006,9 +913,9 @@ def boiling_temperature(brix: float | Quantity[_u.Brix, float], station: Station
     deg_c(96.61797914984697)
     """
 @overload
-def boiling_temperature(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Temperature, Column]: ...
+def boiling_temperature(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure | StationPressures[Column], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Temperature, Column]: ...
 @overload
-def boiling_temperature(brix: float | Sequence[float] | NDArray[np.float64] | Quantity[_u.Brix, float | Sequence[float] | NDArray[np.float64]], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Temperature, NDArray[np.float64]]: ...
+def boiling_temperature(brix: float | Sequence[float] | NDArray[np.float64] | Quantity[_u.Brix, float | Sequence[float] | NDArray[np.float64]], station: StationPressure | StationPressures[Sequence[float] | NDArray[np.float64]], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Temperature, NDArray[np.float64]]: ...
 
 @overload
 def boiling_point_elevation(brix: float | Quantity[_u.Brix, float], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.TemperatureDifference]:
@@ -1048,9 +955,9 @@ def boiling_point_elevation(brix: float | Quantity[_u.Brix, float], station: Sta
     delta_c(1.1743122116864697)
     """
 @overload
-def boiling_point_elevation(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.TemperatureDifference, Column]: ...
+def boiling_point_elevation(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure | StationPressures[Column], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.TemperatureDifference, Column]: ...
 @overload
-def boiling_point_elevation(brix: float | Sequence[float] | NDArray[np.float64] | Quantity[_u.Brix, float | Sequence[float] | NDArray[np.float64]], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.TemperatureDifference, NDArray[np.float64]]: ...
+def boiling_point_elevation(brix: float | Sequence[float] | NDArray[np.float64] | Quantity[_u.Brix, float | Sequence[float] | NDArray[np.float64]], station: StationPressure | StationPressures[Sequence[float] | NDArray[np.float64]], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.TemperatureDifference, NDArray[np.float64]]: ...
 
 @overload
 def brix_from_boiling(temperature: Quantity[_u.Temperature], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> float:
@@ -1087,12 +994,12 @@ def brix_from_boiling(temperature: Quantity[_u.Temperature], station: StationPre
     >>> from sugaring.air import StationPressure
     >>> from sugaring.units import deg_c, kpa
     >>> sucrose.brix_from_boiling(deg_c(96), StationPressure.measured(kpa(86)))
-    27.015078866794187
+    27.015078866794447
     """
 @overload
-def brix_from_boiling(temperature: Quantity[_u.Temperature, float | Column], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Column: ...
+def brix_from_boiling(temperature: Quantity[_u.Temperature, float | Column], station: StationPressure | StationPressures[Column], /, *, on_error: Literal["nan"] | None = None) -> Column: ...
 @overload
-def brix_from_boiling(temperature: Quantity[_u.Temperature, float | Sequence[float] | NDArray[np.float64]], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> NDArray[np.float64]: ...
+def brix_from_boiling(temperature: Quantity[_u.Temperature, float | Sequence[float] | NDArray[np.float64]], station: StationPressure | StationPressures[Sequence[float] | NDArray[np.float64]], /, *, on_error: Literal["nan"] | None = None) -> NDArray[np.float64]: ...
 
 @overload
 def pressure_from_boiling(brix: float | Quantity[_u.Brix, float], temperature: Quantity[_u.Temperature], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure]:
@@ -1173,9 +1080,9 @@ def heat_of_evaporation(brix: float | Quantity[_u.Brix, float], station: Station
     kj_per_kg(2268.606567552968)
     """
 @overload
-def heat_of_evaporation(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.EnergyPerMass, Column]: ...
+def heat_of_evaporation(brix: float | Column | Quantity[_u.Brix, float | Column], station: StationPressure | StationPressures[Column], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.EnergyPerMass, Column]: ...
 @overload
-def heat_of_evaporation(brix: float | Sequence[float] | NDArray[np.float64] | Quantity[_u.Brix, float | Sequence[float] | NDArray[np.float64]], station: StationPressure, /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.EnergyPerMass, NDArray[np.float64]]: ...
+def heat_of_evaporation(brix: float | Sequence[float] | NDArray[np.float64] | Quantity[_u.Brix, float | Sequence[float] | NDArray[np.float64]], station: StationPressure | StationPressures[Sequence[float] | NDArray[np.float64]], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.EnergyPerMass, NDArray[np.float64]]: ...
 
 @overload
 def excess_enthalpy_of_water(brix: float | Quantity[_u.Brix, float], temperature: Quantity[_u.Temperature], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.EnergyPerMass]:
@@ -1249,7 +1156,7 @@ def freezing_temperature(brix: float | Quantity[_u.Brix, float], /, *, on_error:
     --------
     >>> from sugaring import sucrose
     >>> sucrose.freezing_temperature(30)
-    deg_c(-2.6386329600011322)
+    deg_c(-2.63863296000153)
     """
 @overload
 def freezing_temperature(brix: float | Column | Quantity[_u.Brix, float | Column], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Temperature, Column]: ...

@@ -1,9 +1,9 @@
 // Written by `cargo xtask surface`.
 
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from "../quantity.js";
-import type { Station } from "../station_pressure.js";
+import type { Station, StationColumn } from "../station_pressure.js";
 
-export { StationPressure } from "../station_pressure.js";
+export { StationPressure, StationPressures } from "../station_pressure.js";
 
 /**
  * Pressure of the standard atmosphere at a geometric `altitude`.
@@ -40,7 +40,7 @@ export function altitudeAtPressure(pressure: TakenColumn<"pressure">, options?: 
  * @throws SugaringError
  */
 export function altimeterSetting(station: Station, altitude: Taken<"length">, options?: Options): Quantity<"pressure">;
-export function altimeterSetting(station: Station, altitude: TakenColumn<"length">, options?: Options): Quantity<"pressure", Float64Array>;
+export function altimeterSetting(station: StationColumn, altitude: TakenColumn<"length">, options?: Options): Quantity<"pressure", Float64Array>;
 
 /**
  * Mean sea level pressure that a weather map shows where this is the station pressure.
@@ -54,4 +54,4 @@ export function altimeterSetting(station: Station, altitude: TakenColumn<"length
  * @throws SugaringError
  */
 export function seaLevelPressure(station: Station, altitude: Taken<"length">, options: { air_temperature: Taken<"temperature">; on_error?: "nan" }): Quantity<"pressure">;
-export function seaLevelPressure(station: Station, altitude: TakenColumn<"length">, options: { air_temperature: TakenColumn<"temperature">; on_error?: "nan" }): Quantity<"pressure", Float64Array>;
+export function seaLevelPressure(station: StationColumn, altitude: TakenColumn<"length">, options: { air_temperature: TakenColumn<"temperature">; on_error?: "nan" }): Quantity<"pressure", Float64Array>;

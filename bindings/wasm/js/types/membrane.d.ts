@@ -1,7 +1,7 @@
 // Written by `cargo xtask surface`.
 
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from "../quantity.js";
-import type { Station } from "../station_pressure.js";
+import type { Station, StationColumn } from "../station_pressure.js";
 
 /**
  * Osmotic pressure of the NaCl water on which elements are rated.

@@ -1,7 +1,7 @@
 // Written by `cargo xtask surface`.
 
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from "../quantity.js";
-import type { Station } from "../station_pressure.js";
+import type { Station, StationColumn } from "../station_pressure.js";
 
 export { brixFromScale, onScale } from "../scale.js";
 
@@ -289,7 +289,7 @@ export function brixFromOsmoticPressure(pressure: TakenColumn<"pressure">, tempe
  * @throws SugaringError
  */
 export function boilingTemperature(brix: Plain<"brix">, station: Station, options?: Options): Quantity<"temperature">;
-export function boilingTemperature(brix: PlainColumn<"brix">, station: Station, options?: Options): Quantity<"temperature", Float64Array>;
+export function boilingTemperature(brix: PlainColumn<"brix">, station: StationColumn, options?: Options): Quantity<"temperature", Float64Array>;
 
 /**
  * How far a sucrose solution boils above pure water at the same `station` pressure.
@@ -302,7 +302,7 @@ export function boilingTemperature(brix: PlainColumn<"brix">, station: Station, 
  * @throws SugaringError
  */
 export function boilingPointElevation(brix: Plain<"brix">, station: Station, options?: Options): Quantity<"temperature_difference">;
-export function boilingPointElevation(brix: PlainColumn<"brix">, station: Station, options?: Options): Quantity<"temperature_difference", Float64Array>;
+export function boilingPointElevation(brix: PlainColumn<"brix">, station: StationColumn, options?: Options): Quantity<"temperature_difference", Float64Array>;
 
 /**
  * °Brix of the sucrose solution that boils at `temperature` under the `station` pressure: the inverse of `boiling_temperature`.
@@ -315,7 +315,7 @@ export function boilingPointElevation(brix: PlainColumn<"brix">, station: Statio
  * @throws SugaringError
  */
 export function brixFromBoiling(temperature: Taken<"temperature">, station: Station, options?: Options): number;
-export function brixFromBoiling(temperature: TakenColumn<"temperature">, station: Station, options?: Options): Float64Array;
+export function brixFromBoiling(temperature: TakenColumn<"temperature">, station: StationColumn, options?: Options): Float64Array;
 
 /**
  * Absolute pressure under which a sucrose solution boils at `temperature`.
@@ -341,7 +341,7 @@ export function pressureFromBoiling(brix: PlainColumn<"brix">, temperature: Take
  * @throws SugaringError
  */
 export function heatOfEvaporation(brix: Plain<"brix">, station: Station, options?: Options): Quantity<"energy_per_mass">;
-export function heatOfEvaporation(brix: PlainColumn<"brix">, station: Station, options?: Options): Quantity<"energy_per_mass", Float64Array>;
+export function heatOfEvaporation(brix: PlainColumn<"brix">, station: StationColumn, options?: Options): Quantity<"energy_per_mass", Float64Array>;
 
 /**
  * Excess enthalpy of the water in a sucrose solution over pure water's, per mass of water: the heat of dilution, which is negative.

@@ -10,12 +10,15 @@ use crate::{File, SCALE};
 
 const IMPORTS: &str = "
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from \"../quantity.js\";
-import type { Station } from \"../station_pressure.js\";
+import type { Station, StationColumn } from \"../station_pressure.js\";
 ";
 
 /// Parts of a module that are no functions of numbers.
 const BESIDE: [(&str, &str); 3] = [
-    ("air", "\nexport { StationPressure } from \"../station_pressure.js\";\n"),
+    (
+        "air",
+        "\nexport { StationPressure, StationPressures } from \"../station_pressure.js\";\n",
+    ),
     (
         "finish",
         "\nexport { finishingPoint, type FinishingPoint } from \"../finishing.js\";\n",
@@ -70,7 +73,7 @@ fn signature(function: &Function, columns: bool) -> String {
 
 fn taken(argument: &Argument, columns: bool) -> String {
     let Kind::Quantity(dimension) = argument.kind else {
-        return String::from("Station");
+        return String::from(if columns { "StationColumn" } else { "Station" });
     };
     let plain = if dimension.is_plain() { "Plain" } else { "Taken" };
     let column = if columns { "Column" } else { "" };

@@ -13,7 +13,11 @@ use crate::{File, SCALE, file::top};
 
 /// Modules with a part written by hand: what it imports from `typing`, and its names.
 const BESIDE: [(&str, &str, &[&str]); 3] = [
-    ("air", "final, ", &["StationPressure"]),
+    (
+        "air",
+        "Generic, TypeVar, final, ",
+        &["StationPressure", "StationPressures"],
+    ),
     ("finish", "final, ", &["FinishingPoint", "finishing_point"]),
     ("sucrose", "TypeVar, ", &["brix_from_scale", "on_scale"]),
 ];
@@ -72,8 +76,9 @@ fn stub(module: &str, rows: &[&Function]) -> String {
     let station = rows
         .iter()
         .any(|row| row.arguments.iter().any(|a| a.kind == Kind::Station));
-    if (station || hand.contains("station: StationPressure")) && module != "air" {
-        text += "from .air import StationPressure\n";
+    if module != "air" && (station || hand.contains("station: StationPressure")) {
+        let columns = if station { ", StationPressures" } else { "" };
+        text += &format!("from .air import StationPressure{columns}\n");
     }
     let mut names: Vec<&str> = rows.iter().map(|row| row.name).collect();
     names.extend(written);
@@ -127,7 +132,11 @@ fn overload(row: &Function, carrier: Carrier, documented: bool) -> String {
 
 fn kind(argument: &Argument, inner: &str) -> String {
     match argument.kind {
-        Kind::Station => String::from("StationPressure"),
+        Kind::Station if inner == "float" => String::from("StationPressure"),
+        Kind::Station => {
+            let columns = inner.trim_start_matches("float | ");
+            format!("StationPressure | StationPressures[{columns}]")
+        }
         Kind::Quantity(plain) if plain.is_plain() => format!("{inner} | Quantity[_u.{}, {inner}]", dimension(plain)),
         other if inner == "float" => format!("Quantity[_u.{}]", dimension(other.dimension())),
         other => format!("Quantity[_u.{}, {inner}]", dimension(other.dimension())),
