@@ -24,6 +24,35 @@ const DENSITY: [&[f64]; 5] = [
     &[18.3184, 12.3081],
 ];
 
+/// °Bx of a density in kg/m³, by Brent's method.
+pub fn brix_from_density(density: f64, celsius: f64) -> f64 {
+    let mut settled = SimpleConvergency {
+        eps: 1e-11,
+        max_iter: 60,
+    };
+    find_root_brent(
+        -1e-6,
+        85.000001,
+        |brix| self::density(brix, celsius) - density,
+        &mut settled,
+    )
+    .expect("a bracketed root")
+}
+
+/// Pa of osmotic pressure: −R T ln `a_w` `ρ_w` / `M_w`, squeezed; water as the IAPWS has it at 1 bar.
+pub fn osmotic_pressure(brix: f64, kelvin: f64) -> f64 {
+    let (a, b) = (10.0 / (593.0 - kelvin), 10.0 / (kelvin - 232.0));
+    let cold = b
+        * (5.78545292e-3
+            + b * (-1.53195665e-2
+                + b * (3.11337859e-2 + b * (-4.23546241e-2 + b * (3.38713507e-2 - b * 1.19946761e-2)))));
+    let hot = a.powi(4)
+        * (6.74458446e3 + a * (-2.22521604e5 + a * a * (1.00231247e8 + a * (-1.63552118e9 + a * 8.32299658e9))));
+    let water = 1e5 / 4615.1805 / (1.93763157e-2 + hot + cold);
+    let ideal = -8.31446261815324 * kelvin * water / 0.018015268 * ln_activity(brix / 100.0, kelvin);
+    ideal * (1.0 + 0.5 * 4.6e-10 * ideal)
+}
+
 /// K at which sucrose solution boils under `pascal`: ln `p_sat` + ln `a_w` = ln p, by Brent's method.
 pub fn boiling_temperature(brix: f64, pascal: f64) -> f64 {
     let w = brix / 100.0;

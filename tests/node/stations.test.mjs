@@ -32,7 +32,7 @@ test("each reading of a column is a station", () => {
 test("the first bad reading is named", () => {
   const stations = StationPressure.measured(kpa([96.5, 965, 9.65]));
   assert.throws(() => sucrose.boilingTemperature(66.9, stations), {
-    message: "station = 965 kPa is outside 50 to 110 kPa (index 1; 2 of 3)",
+    message: "station = 965 kPa is outside 50 to 110 kPa; 965 hPa is 96.5 kPa: write hpa(965) (index 1; 2 of 3)",
     argument: "station",
     index: 1,
   });

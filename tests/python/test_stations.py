@@ -58,7 +58,7 @@ def test_the_first_bad_reading_is_named():
     with pytest.raises(SugaringError) as caught:
         sucrose.boiling_temperature(66.9, stations)
     assert (caught.value.argument, caught.value.index, caught.value.count) == ("station", 1, 2)
-    assert str(caught.value) == "station = 965 kPa is outside 50 to 110 kPa (index 1; 2 of 3)"
+    assert str(caught.value) == "station = 965 kPa is outside 50 to 110 kPa; 965 hPa is 96.5 kPa: write hpa(965) (index 1; 2 of 3)"
     holes = sucrose.boiling_temperature(66.9, stations, on_error="nan").to(deg_c)
     assert list(np.isnan(holes)) == [False, True, True]
 
