@@ -4,7 +4,7 @@ atmosphere.
 """
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
-from typing import Generic, Literal, TypeVar, final, overload
+from typing import Generic, TypeVar, final, Literal, overload
 
 import numpy as np
 from numpy.typing import NDArray
