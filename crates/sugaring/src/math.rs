@@ -91,7 +91,9 @@ pub(crate) fn sqrt(x: f64) -> f64 {
 /// Σ coefficient · xⁱ, by Horner from the last.
 #[inline(always)]
 pub(crate) fn polynomial<const N: usize>(coefficients: &[f64; N], x: f64) -> f64 {
-    coefficients.iter().rev().fold(0.0, |sum, c| sum * x + c)
+    let mut falling = coefficients.iter().rev();
+    let last = falling.next().copied().unwrap_or_default();
+    falling.fold(last, |sum, c| sum * x + c)
 }
 
 #[cfg(test)]
