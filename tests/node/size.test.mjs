@@ -7,9 +7,9 @@ import { test } from "node:test";
 import { gzipSync } from "node:zlib";
 
 const file = (name) => readFileSync(new URL(import.meta.resolve("sugaring").replace(/[^/]*$/, name)));
-// The module carries the whole day, its texts and its ranges, and every property. It was 260 kB when this was last
-// written: a growth is to be seen, not slipped in.
-const MOST = 270_000;
+// The module carries the whole day, its texts and its ranges, and every property. It was 278 kB when this was last
+// written, 18 of them for solving columns in lanes: a growth is to be seen, not slipped in.
+const MOST = 285_000;
 
 test("module and glue stay as small as they are", () => {
   const sent = ["sugaring.wasm", "glue.js"].map((name) => gzipSync(file(name), { level: 9 }).length);
