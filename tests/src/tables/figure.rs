@@ -83,6 +83,7 @@ pub(super) fn unit(word: &str) -> Option<(&'static Unit, f64)> {
         "kPa" => &table::kpa,
         "atm" => &table::atm,
         "kg/m3" => &table::kg_per_m3,
+        "lb_per_us_gal_in_air" | "lb_sucrose_per_us_gal" => &table::lb_per_gal,
         "g/L" => &table::gram_per_litre,
         "m" => &table::metre,
         "J/kg" => &table::joule_per_kg,

@@ -2,7 +2,7 @@
 
 use sugaring::{
     Error, sucrose,
-    units::{brix, deg_c, fraction, kg_per_m3, kj_per_kg_k, mpa_s, percent},
+    units::{brix, deg_c, fraction, kg_per_m3, kj_per_kg_k, lb_per_gal, mpa_s, percent},
 };
 
 use super::{strength, temperature};
@@ -29,6 +29,21 @@ pub(super) fn relative_density(row: &Row) -> Result<Figure, Error> {
         "relative to water of its temperature",
         relative,
     ))
+}
+
+/// Of a US gallon, and of the sugar in it.
+pub(super) fn weight(row: &Row) -> Result<Figure, Error> {
+    let solution = strength(row)?;
+    let gallon = sucrose::weight_in_air(solution, deg_c(20.0))?.get::<lb_per_gal>();
+    Ok(match row.text("unit") {
+        "lb_per_us_gal_in_air" => of(&sucrose::WEIGHT_IN_AIR, gallon),
+        "lb_sucrose_per_us_gal" => part_of(
+            &sucrose::WEIGHT_IN_AIR,
+            "sugar's share of it",
+            gallon * solution.get() / 100.0,
+        ),
+        other => panic!("{}: {other} is not judged", row.place()),
+    })
 }
 
 pub(super) fn contraction(row: &Row) -> Result<Figure, Error> {

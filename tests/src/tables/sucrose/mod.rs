@@ -13,7 +13,7 @@ mod equations;
 mod scales;
 mod solution;
 
-pub(super) static TABLES: [Table; 33] = [
+pub(super) static TABLES: [Table; 34] = [
     table!("derived" "activity_water_activity" solution::water_activity),
     table!("published" "activity_measured" solution::water_activity),
     table!("published" "activity_osmotic_coefficient_25c" solution::osmotic_coefficient),
@@ -32,6 +32,7 @@ pub(super) static TABLES: [Table; 33] = [
     table!("derived" "sucrose_density_independent_model" body::density),
     table!("published" "sucrose_density_gerlach" body::relative_density),
     table!("published" "sucrose_relative_density_2020" scales::relative_density_at_20),
+    table!("published" "pack_weight_per_gallon" body::weight),
     table!("derived" "sucrose_expansion" body::contraction),
     table!("published" "sucrose_heat_capacity" body::specific_heat),
     table!("published" "sucrose_viscosity" body::viscosity),
