@@ -8,8 +8,8 @@ use syn::{
 use super::source;
 use crate::command::entries;
 
-/// Names of constants that are limits, brackets or steps of a solver, and no coefficients.
-const NO_COEFFICIENTS: [&str; 9] = [
+/// Names of constants that are limits, brackets, starts or steps of a solver, and no coefficients.
+const NO_COEFFICIENTS: [&str; 13] = [
     "STRONGEST",
     "WEAKEST",
     "ROUNDING",
@@ -19,6 +19,10 @@ const NO_COEFFICIENTS: [&str; 9] = [
     "HIGHEST",
     "CRITICAL",
     "TOLERANCE",
+    "START",
+    "START_WARM",
+    "COLDEST",
+    "HOTTEST",
 ];
 
 /// How well a pressure is known by where it comes from: no formula.
