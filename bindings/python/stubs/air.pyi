@@ -71,3 +71,6 @@ class StationPressures(Generic[_V]):
     def origin(self) -> Literal["measured"]:
         """How they were come by: "measured"."""
 
+    @classmethod
+    def __class_getitem__(cls, item: Any) -> Any: ...
+

@@ -43,7 +43,7 @@ sucrose.boiling_temperature(66.9, 96.5)  # type: ignore[call-overload]
 water.density(20)  # type: ignore[call-overload]
 membrane.pump_energy(kpa(760), litre_per_h(500), duration=hours(2), efficiency=0.35)  # type: ignore[arg-type]
 
-StationPressure.measured(bar_gauge(0.97))  # type: ignore[call-overload]
+StationPressure.measured(bar_gauge(0.97))  # type: ignore[arg-type]
 StationPressure.measured(96.5)  # type: ignore[call-overload]
 bar_gauge(7.6).absolute(StationPressure.measured(kpa([96.5])))  # type: ignore[arg-type]
 StationPressure.from_altitude(kpa(96.5))  # type: ignore[arg-type]

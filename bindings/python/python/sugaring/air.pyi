@@ -4,7 +4,7 @@ atmosphere.
 """
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
-from typing import Generic, TypeVar, final, Literal, overload
+from typing import Any, Generic, TypeVar, final, Literal, overload
 
 import numpy as np
 from numpy.typing import NDArray
@@ -86,6 +86,9 @@ class StationPressures(Generic[_V]):
     @property
     def origin(self) -> Literal["measured"]:
         """How they were come by: "measured"."""
+
+    @classmethod
+    def __class_getitem__(cls, item: Any) -> Any: ...
 
 @overload
 def pressure_at_altitude(altitude: Quantity[_u.Length], /, *, on_error: Literal["nan"] | None = None) -> Quantity[_u.Pressure]:

@@ -15,7 +15,7 @@ use crate::{File, SCALE, file::top};
 const BESIDE: [(&str, &str, &[&str]); 3] = [
     (
         "air",
-        "Generic, TypeVar, final, ",
+        "Any, Generic, TypeVar, final, ",
         &["StationPressure", "StationPressures"],
     ),
     ("finish", "final, ", &["FinishingPoint", "finishing_point"]),
