@@ -40,18 +40,6 @@ fn texts_are_read_as_people_write_them() {
 }
 
 #[test]
-fn the_page_of_units_lists_every_word() {
-    let page = include_str!("../../book/src/units.md");
-    for unit in units::table::ALL {
-        let row = match unit.symbol {
-            "" => format!("`{}`", unit.word),
-            symbol => format!("`{}` {symbol}", unit.word),
-        };
-        assert!(page.contains(&row), "{row}");
-    }
-}
-
-#[test]
 fn slips_of_the_pen_give_their_texts() {
     use ErrorKind::{OutOfRange, UnknownUnit, Unreadable, WrongDimension};
     let volume = |text| units::parse::<Volume>(text).map_err(|e| e.within("sap[0].volume"));
