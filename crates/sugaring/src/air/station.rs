@@ -208,8 +208,9 @@ impl StationPressure {
     /// ```
     pub fn from_boiling_water(temperature: Temperature) -> Result<Self, Error> {
         let kelvin = FROM_BOILING_WATER.check(0, temperature.si())?;
-        // The limits are rounded outwards, by less than 0.2 Pa.
-        let pascal = water::saturation_pressure_at(kelvin).clamp(50e3, 110e3);
+        // The limits of the temperature are rounded outwards, by less than 0.2 Pa.
+        let (lowest, highest) = STATION.limits_si();
+        let pascal = water::saturation_pressure_at(kelvin).clamp(lowest, highest);
         Ok(Self::new(pascal, Origin::BoilingWater))
     }
 }

@@ -72,11 +72,21 @@ impl Coefficient {
     }
 }
 
+/// The files of all rooms.
+pub(crate) fn files(core: &Path) -> Vec<String> {
+    super::ROOMS.iter().flat_map(|room| of_room(core, room)).collect()
+}
+
+fn of_room(core: &Path, room: &str) -> Vec<String> {
+    let paths = entries(&core.join(room));
+    let names = paths.iter().filter_map(|path| path.file_name());
+    names.map(|name| format!("{room}/{}", name.to_string_lossy())).collect()
+}
+
 /// The coefficients of a room, in the order of its files.
 pub(crate) fn coefficients(core: &Path, room: &str) -> Result<Vec<Coefficient>, String> {
     let mut all = Vec::new();
-    for path in entries(&core.join(room)) {
-        let file = format!("{room}/{}", path.file_name().unwrap_or_default().to_string_lossy());
+    for file in of_room(core, room) {
         if file == UNCERTAINTIES {
             continue;
         }

@@ -14,7 +14,7 @@ use syn::{
 };
 
 use super::{
-    find::{Coefficient, is_test},
+    find::{self, Coefficient, is_test},
     source,
 };
 use crate::command::write;
@@ -36,13 +36,10 @@ pub mod mutant {
 /// Rewrites the copy of the core in `core`; a coefficient's number is its place in `all`.
 pub(crate) fn rewrite(core: &Path, all: &[Coefficient]) -> Result<(), String> {
     let mut files = BTreeMap::new();
-    for coefficient in all {
-        let file = &coefficient.file;
-        if !files.contains_key(file) {
-            let text = source(core, file)?;
-            let parsed = syn::parse_file(&text).map_err(|error| format!("{file}: {error}"))?;
-            files.insert(file.clone(), (text, parsed));
-        }
+    for file in find::files(core) {
+        let text = source(core, &file)?;
+        let parsed = syn::parse_file(&text).map_err(|error| format!("{file}: {error}"))?;
+        files.insert(file, (text, parsed));
     }
     let of_file = |file: &str| {
         let file = file.to_owned();
@@ -53,11 +50,23 @@ pub(crate) fn rewrite(core: &Path, all: &[Coefficient]) -> Result<(), String> {
         of_file(file).any(|(_, coefficient)| bytes.contains(&coefficient.bytes.start))
     };
     let mut constants: BTreeMap<&str, BTreeSet<String>> = BTreeMap::new();
-    for (file, (_, parsed)) in &files {
-        let mut found = Constants::default();
-        found.visit_file(parsed);
-        let held = found.0.into_iter().filter(|(_, bytes)| holding(file, bytes));
-        constants.insert(file, held.map(|(name, _)| name).collect());
+    loop {
+        let before: BTreeSet<String> = constants.values().flatten().cloned().collect();
+        let mut grown = false;
+        for (file, (_, parsed)) in &files {
+            let mut found = Constants::default();
+            found.visit_file(parsed);
+            let own = constants.entry(file).or_default();
+            let known: BTreeSet<String> = own.union(&imported(parsed, &before)).cloned().collect();
+            for constant in found.0 {
+                if holding(file, &constant.bytes) || !constant.names.is_disjoint(&known) {
+                    grown |= own.insert(constant.name);
+                }
+            }
+        }
+        if !grown {
+            break;
+        }
     }
     let everywhere: BTreeSet<String> = constants.values().flatten().cloned().collect();
     for (file, (text, parsed)) in &files {
@@ -66,7 +75,7 @@ pub(crate) fn rewrite(core: &Path, all: &[Coefficient]) -> Result<(), String> {
             calls: own.union(&imported(parsed, &everywhere)).cloned().collect(),
             own,
             coefficients: of_file(file).map(|(_, coefficient)| coefficient.bytes.start).collect(),
-            edits: Vec::new(),
+            list: Vec::new(),
         };
         edits.visit_file(parsed);
         for (number, coefficient) in of_file(file) {
@@ -75,9 +84,9 @@ pub(crate) fn rewrite(core: &Path, all: &[Coefficient]) -> Result<(), String> {
                 coefficient.text,
                 coefficient.changed()
             );
-            edits.edits.push((coefficient.bytes.clone(), call));
+            edits.list.push((coefficient.bytes.clone(), call));
         }
-        write(&core.join(file), edited(text, edits.edits))?;
+        write(&core.join(file), edited(text, edits.list))?;
     }
     let root = source(core, "lib.rs")? + CHOICE;
     write(&core.join("lib.rs"), root)
@@ -124,9 +133,16 @@ impl<'ast> Visit<'ast> for Uses {
     }
 }
 
-/// Constants and where they stand.
+/// Constants of a file.
 #[derive(Default)]
-struct Constants(Vec<(String, Range<usize>)>);
+struct Constants(Vec<Constant>);
+
+struct Constant {
+    name: String,
+    bytes: Range<usize>,
+    /// The names in its expression.
+    names: BTreeSet<String>,
+}
 
 impl<'ast> Visit<'ast> for Constants {
     fn visit_item_mod(&mut self, item: &'ast ItemMod) {
@@ -136,8 +152,22 @@ impl<'ast> Visit<'ast> for Constants {
     }
 
     fn visit_item_const(&mut self, item: &'ast ItemConst) {
-        let bytes = item.const_token.span.byte_range().start..item.semi_token.span.byte_range().end;
-        self.0.push((item.ident.to_string(), bytes));
+        let mut names = Names::default();
+        names.visit_expr(&item.expr);
+        self.0.push(Constant {
+            name: item.ident.to_string(),
+            bytes: item.const_token.span.byte_range().start..item.semi_token.span.byte_range().end,
+            names: names.0,
+        });
+    }
+}
+
+#[derive(Default)]
+struct Names(BTreeSet<String>);
+
+impl<'ast> Visit<'ast> for Names {
+    fn visit_ident(&mut self, name: &'ast Ident) {
+        self.0.insert(name.to_string());
     }
 }
 
@@ -148,12 +178,12 @@ struct Edits {
     calls: BTreeSet<String>,
     /// Where coefficients begin.
     coefficients: Vec<usize>,
-    edits: Vec<(Range<usize>, String)>,
+    list: Vec<(Range<usize>, String)>,
 }
 
 impl Edits {
     fn put(&mut self, token: Span, by: &str) {
-        self.edits.push((token.byte_range(), by.to_owned()));
+        self.list.push((token.byte_range(), by.to_owned()));
     }
 
     fn called(&mut self, name: &Ident) {
@@ -166,7 +196,7 @@ impl Edits {
     fn freed(&mut self, signature: &Signature, block: &Block, before: usize) {
         let bytes = signature.fn_token.span.byte_range().start..block.brace_token.span.close().byte_range().end;
         let holds = self.coefficients.iter().any(|start| bytes.contains(start));
-        if let (Some(constant), true) = (&signature.constness, holds || self.edits.len() > before) {
+        if let (Some(constant), true) = (&signature.constness, holds || self.list.len() > before) {
             self.put(constant.span, "");
         }
     }
@@ -193,13 +223,13 @@ impl<'ast> Visit<'ast> for Edits {
     }
 
     fn visit_item_fn(&mut self, item: &'ast ItemFn) {
-        let before = self.edits.len();
+        let before = self.list.len();
         visit::visit_item_fn(self, item);
         self.freed(&item.sig, &item.block, before);
     }
 
     fn visit_impl_item_fn(&mut self, item: &'ast ImplItemFn) {
-        let before = self.edits.len();
+        let before = self.list.len();
         visit::visit_impl_item_fn(self, item);
         self.freed(&item.sig, &item.block, before);
     }
