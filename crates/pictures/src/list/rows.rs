@@ -9,7 +9,11 @@ const EARTH: f64 = 6_356_766.0;
 
 /// °Brix of a row, whatever it is written in.
 pub(super) fn brix(row: &Row) -> Option<f64> {
-    row.brix().or_else(|| of_concentration(row))
+    let input = || {
+        row.optional_number("input")
+            .filter(|_| row.text("direction") == "brix_to_baume")
+    };
+    row.brix().or_else(|| of_concentration(row)).or_else(input)
 }
 
 /// °Brix of so much sugar per volume.

@@ -10,6 +10,7 @@ use crate::{
 pub(super) fn plots() -> Vec<Plot> {
     vec![
         density(),
+        baume(),
         refractive_index(),
         specific_heat(),
         viscosity(),
@@ -59,6 +60,21 @@ fn density() -> Plot {
         below: Below::Difference("kg/m³", vec![step(35.0, 0.1), step(78.0, 0.4), step(85.0, 0.9)]),
         accuracy: formula.relation().accuracy,
         note: "The rows seen are tables after Plato, at 15 and 20 °C; the band is that from 10 to 30 °C.",
+    }
+}
+
+fn baume() -> Plot {
+    let formula = Formula::of("scale::baume_20_20");
+    Plot {
+        name: "baume",
+        title: "Degrees Baumé of a sucrose solution at 20 °C",
+        x: strength(85.0),
+        y: Axis::new("Degrees Baumé", "°Bé 20/20", 0.0, 46.0, 10.0),
+        curves: vec![formula.curve("", &[0.0], 0, 0.0, 85.0)],
+        marks: by_strength(formula),
+        below: Below::Difference("°Bé", vec![step(35.0, 0.014), step(78.0, 0.05), step(85.0, 0.07)]),
+        accuracy: formula.relation().accuracy,
+        note: "",
     }
 }
 
