@@ -18,6 +18,20 @@ test("the functions of numbers have the bits of the core", async () => {
   assert.equal(report.functions, sugaring.catalogue.functions().length);
 });
 
+test("the catalogue is what the core says", () => {
+  const { catalogue } = sugaring;
+  const found = {
+    functions: catalogue.functions().map(({ jsName, ...row }) => row),
+    units: catalogue.units(),
+    error_kinds: catalogue.errorKinds().filter(({ name }) => name !== "internal"),
+    schemas: catalogue.schemas(),
+    numbers: catalogue.numbers(),
+  };
+  const wanted = JSON.parse(stored("tests/conformance/catalogue.json"));
+  assert.deepEqual(JSON.parse(JSON.stringify(found)), wanted);
+  assert.deepEqual(catalogue.relations().map(({ name }) => name), wanted.functions.map((row) => `${row.module}::${row.name}`));
+});
+
 test("units, texts, stations, errors and days answer as the core does", async () => {
   await sugaring.default();
   const report = judgeCalls(sugaring, stored("tests/conformance/calls.jsonl"), stored);

@@ -75,6 +75,60 @@ VECTORS = vectors()
 JUDGED = Counter()
 
 
+def test_catalogue():
+    """What can be read at run time is what the core says, by the names of JSON."""
+    kinds = [row._asdict() for row in catalogue.error_kinds() if row.name != "internal"]
+    found = {
+        "functions": [function_row(row) for row in catalogue.functions()],
+        "units": [unit_row(unit) for unit in catalogue.units()],
+        "error_kinds": kinds,
+        "schemas": list(catalogue.schemas()),
+        "numbers": catalogue.numbers(),
+    }
+    stored = json.loads((FOLDER / "catalogue.json").read_text("utf-8"))
+    assert found == stored
+    assert [relation.name for relation in catalogue.relations()] == [
+        f"{row['module']}::{row['name']}" for row in stored["functions"]
+    ]
+
+
+def function_row(row):
+    arguments = [
+        {
+            "name": argument.name,
+            "kind": argument.kind,
+            "unit": limits.unit.symbol,
+            "low": limits.low,
+            "high": limits.high,
+            "low_si": limits.low_si,
+            "high_si": limits.high_si,
+        }
+        for argument, limits in zip(row.arguments, row.relation.inputs, strict=True)
+    ]
+    return {
+        "module": row.module,
+        "name": row.name,
+        "summary": row.summary,
+        "arguments": arguments,
+        "result": row.result,
+        "unit": row.relation.output.symbol,
+        "source": row.relation.source,
+        "source_kind": row.relation.source_kind,
+        "accuracy": row.relation.accuracy,
+    }
+
+
+def unit_row(unit):
+    return {
+        "word": unit.word,
+        "symbol": unit.symbol,
+        "dimension": unit.dimension,
+        "aliases": list(unit.aliases),
+        "definition": unit.definition,
+        "numbers": list(unit.numbers),
+    }
+
+
 def test_every_function_has_vectors():
     assert set(VECTORS) == set(FUNCTIONS)
     assert sum(map(len, VECTORS.values())) > 5000

@@ -159,7 +159,7 @@ def test_errors_travel():
         error.add_note("row 5")
         back = pickle.loads(pickle.dumps(error))
         assert type(back) is kind and str(back) == "text" and vars(back) == vars(error)
-    assert {kind.kind for kind in errors.SugaringError.__subclasses__()} == set(catalogue.error_kinds())
+    assert {kind.kind for kind in errors.SugaringError.__subclasses__()} == {kind.name for kind in catalogue.error_kinds()}
     assert set(errors.__all__) == {"SugaringError", *(kind.__name__ for kind in errors.SugaringError.__subclasses__())}
 
 

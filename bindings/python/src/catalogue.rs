@@ -12,7 +12,10 @@ fn _catalogue(py: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
             .iter()
             .map(|argument| (argument.name, argument.kind.name()));
         let inputs = row.relation.inputs.iter();
-        let inputs = inputs.map(|range| (range.argument, range.unit.word, range.low, range.high));
+        let inputs = inputs.map(|range| {
+            let (low_si, high_si) = range.limits_si();
+            (range.argument, range.unit.word, range.low, range.high, low_si, high_si)
+        });
         (
             (row.module, row.name, row.summary, row.result.name()),
             arguments.collect::<Vec<_>>(),
@@ -21,6 +24,7 @@ fn _catalogue(py: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
                 inputs.collect::<Vec<_>>(),
                 row.relation.output.word,
                 row.relation.source.to_string(),
+                row.relation.source.kind(),
                 row.relation.accuracy,
             ),
         )
@@ -35,9 +39,10 @@ fn _catalogue(py: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
         "error_kinds",
         catalogue::error_kinds()
             .iter()
-            .map(|kind| kind.name())
+            .map(|kind| (kind.name(), kind.meaning(), kind.begins()))
             .collect::<Vec<_>>(),
     )?;
+    all.set_item("schemas", catalogue::schemas().collect::<Vec<_>>())?;
     all.set_item("numbers", catalogue::numbers())?;
     all.set_item("version", env!("CARGO_PKG_VERSION"))?;
     Ok(all)

@@ -62,6 +62,12 @@ impl Unit {
         self.unit.definition
     }
 
+    /// zero, times, over and offset of (x − zero) · times / over + offset, the number in SI.
+    #[getter]
+    fn numbers(&self) -> [f64; 4] {
+        self.unit.numbers()
+    }
+
     fn __repr__(&self) -> &'static str {
         self.unit.word
     }

@@ -1,11 +1,24 @@
 import type { ErrorKind } from "./error.js";
 import type { Dimension } from "./quantity.js";
 
-/** Limits of an argument, in the unit people read. */
+/** Limits of an argument, in the unit people read and in SI. */
 export interface Limits {
   readonly unit: string;
   readonly low: number;
   readonly high: number;
+  readonly low_si: number;
+  readonly high_si: number;
+}
+
+/** Where a relation comes from. */
+export type SourceKind = "published" | "derived" | "common_practice" | "from_memory";
+
+/** A kind of error. */
+export interface KindRow {
+  readonly name: ErrorKind;
+  readonly meaning: string;
+  /** How its text begins, with … for what differs. */
+  readonly begins: string;
 }
 
 /** A function of numbers, with what it covers. */
@@ -19,6 +32,7 @@ export interface FunctionRow {
   readonly result: Dimension;
   readonly unit: string;
   readonly source: string;
+  readonly source_kind: SourceKind;
   readonly accuracy: string;
 }
 
@@ -28,6 +42,7 @@ export interface Relation {
   readonly inputs: readonly (Limits & { readonly argument: string })[];
   readonly output: string;
   readonly source: string;
+  readonly source_kind: SourceKind;
   readonly accuracy: string;
 }
 
@@ -48,8 +63,10 @@ export declare function functions(): readonly FunctionRow[];
 export declare function relations(): readonly Relation[];
 /** Every unit. */
 export declare function units(): readonly UnitRow[];
-/** Every kind of error. */
-export declare function errorKinds(): readonly ErrorKind[];
+/** Every kind of error, what it means and how its text begins. */
+export declare function errorKinds(): readonly KindRow[];
+/** The names of the JSON Schemas, each with its content by `schema`. */
+export declare function schemas(): readonly ("day_inputs" | "day_plan")[];
 /** The version of the results: the same inputs give the same bits under the same version. */
 export declare function numbers(): string;
 /** The JSON Schema of the inputs or the plan of a day. */

@@ -7,16 +7,17 @@ import { refused } from "./runtime.js";
 
 // The functions of numbers, with what each covers.
 export function functions() {
-  return FUNCTIONS.map(([module, name, summary, inputs, result, unit, source, accuracy]) =>
+  return FUNCTIONS.map(([module, name, summary, inputs, result, unit, source, source_kind, accuracy]) =>
     frozen({
       module,
       name,
       jsName: camelCase(name),
       summary,
-      arguments: inputs.map(([name, kind, unit, low, high]) => ({ name, kind, unit, low, high })),
+      arguments: inputs.map(([name, kind, ...limits]) => ({ name, kind, ...limited(limits) })),
       result,
       unit,
       source,
+      source_kind,
       accuracy,
     }),
   );
@@ -24,12 +25,13 @@ export function functions() {
 
 // What each of the functions covers: the limits of its inputs, its source and accuracy.
 export function relations() {
-  return FUNCTIONS.map(([module, name, , inputs, , output, source, accuracy]) =>
+  return FUNCTIONS.map(([module, name, , inputs, , output, source, source_kind, accuracy]) =>
     frozen({
       name: `${module}::${name}`,
-      inputs: inputs.map(([argument, , unit, low, high]) => ({ argument, unit, low, high })),
+      inputs: inputs.map(([argument, , ...limits]) => ({ argument, ...limited(limits) })),
       output,
       source,
+      source_kind,
       accuracy,
     }),
   );
@@ -43,9 +45,9 @@ export function units() {
   });
 }
 
-// Every kind of error.
+// Every kind of error, what it means and how its text begins.
 export function errorKinds() {
-  return [...KINDS];
+  return KINDS.map(([name, meaning, begins]) => frozen({ name, meaning, begins }));
 }
 
 // The version of the results: the same inputs give the same bits under the same version.
@@ -53,11 +55,21 @@ export function numbers() {
   return NUMBERS;
 }
 
+// The names of the JSON Schemas.
+export function schemas() {
+  return Object.keys(SCHEMAS);
+}
+
 // The JSON Schema of "day_inputs" or "day_plan"; fetched when it is asked for.
 export async function schema(name) {
   const load = Object.hasOwn(SCHEMAS, name) ? SCHEMAS[name] : undefined;
   if (load === undefined) throw refused("unknown_name", "schema", String(name), Object.keys(SCHEMAS).join(" "));
   return (await load()).default;
+}
+
+// As people read them, and in SI.
+function limited([unit, low, high, low_si, high_si]) {
+  return { unit, low, high, low_si, high_si };
 }
 
 function frozen(data) {

@@ -49,6 +49,19 @@ pub enum Source {
     },
 }
 
+impl Source {
+    /// What kind of source it is, in data.
+    #[must_use]
+    pub const fn kind(&self) -> &'static str {
+        match self {
+            Self::Published { .. } => "published",
+            Self::Derived { .. } => "derived",
+            Self::CommonPractice => "common_practice",
+            Self::FromMemory { .. } => "from_memory",
+        }
+    }
+}
+
 /// As it stands beside a figure: "IAPWS R7-97(2012), equation 30".
 impl fmt::Display for Source {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -104,7 +117,8 @@ impl Range {
     }
 
     /// The limits in SI.
-    pub(crate) fn limits_si(&self) -> (f64, f64) {
+    #[must_use]
+    pub const fn limits_si(&self) -> (f64, f64) {
         (self.low_si, self.high_si)
     }
 

@@ -5,7 +5,7 @@ Examples
 >>> from sugaring import catalogue
 >>> density = next(f for f in catalogue.functions() if (f.module, f.name) == ("sucrose", "density"))
 >>> density.relation.inputs[0]
-Range(argument='brix', unit=brix, low=0.0, high=85.0)
+Range(argument='brix', unit=brix, low=0.0, high=85.0, low_si=0.0, high_si=85.0)
 >>> catalogue.schema("day_inputs")["title"]
 'DayInputs'
 """
@@ -22,6 +22,7 @@ from ._sugaring import Unit
 __all__ = [
     "Argument",
     "Function",
+    "KindRow",
     "Range",
     "Relation",
     "error_kinds",
@@ -29,6 +30,7 @@ __all__ = [
     "numbers",
     "relations",
     "schema",
+    "schemas",
     "units",
 ]
 
@@ -42,12 +44,14 @@ class Argument(NamedTuple):
 
 
 class Range(NamedTuple):
-    """The inclusive limits of an argument."""
+    """The inclusive limits of an argument, in the unit people read and in SI."""
 
     argument: str
     unit: Unit[Any]
     low: float
     high: float
+    low_si: float
+    high_si: float
 
 
 class Relation(NamedTuple):
@@ -57,7 +61,18 @@ class Relation(NamedTuple):
     inputs: tuple[Range, ...]
     output: Unit[Any]
     source: str
+    source_kind: str
+    """``published``, ``derived``, ``common_practice`` or ``from_memory``."""
     accuracy: str
+
+
+class KindRow(NamedTuple):
+    """A kind of error."""
+
+    name: str
+    meaning: str
+    begins: str
+    """How its text begins, with … for what differs."""
 
 
 class Function(NamedTuple):
@@ -77,9 +92,9 @@ _LISTS: dict[str, Any] = _sugaring._catalogue()
 def functions() -> tuple[Function, ...]:
     """The public functions of numbers, by module."""
     made = []
-    for (module, name, summary, result), arguments, (path, inputs, output, source, accuracy) in _LISTS["functions"]:
-        ranges = tuple(Range(argument, _sugaring._unit(word), low, high) for argument, word, low, high in inputs)
-        relation = Relation(path, ranges, _sugaring._unit(output), source, accuracy)
+    for (module, name, summary, result), arguments, (path, inputs, output, *said) in _LISTS["functions"]:
+        ranges = tuple(Range(argument, _sugaring._unit(word), *limits) for argument, word, *limits in inputs)
+        relation = Relation(path, ranges, _sugaring._unit(output), *said)
         made.append(Function(module, name, summary, result, tuple(Argument(*part) for part in arguments), relation))
     return tuple(made)
 
@@ -94,9 +109,10 @@ def units() -> tuple[Unit[Any], ...]:
     return tuple(_sugaring._unit(word) for word in _LISTS["units"])
 
 
-def error_kinds() -> tuple[str, ...]:
-    """Every kind of error."""
-    return (*_LISTS["error_kinds"], "internal")
+def error_kinds() -> tuple[KindRow, ...]:
+    """Every kind of error; the last is made here alone."""
+    internal = KindRow("internal", "A fault in sugaring itself: please report it.", "a fault in sugaring")
+    return (*(KindRow(*row) for row in _LISTS["error_kinds"]), internal)
 
 
 def numbers() -> str:
@@ -105,9 +121,14 @@ def numbers() -> str:
     return version
 
 
+def schemas() -> tuple[str, ...]:
+    """The names of the JSON Schemas, each with its content by `schema`."""
+    return tuple(_LISTS["schemas"])
+
+
 def schema(name: str, /) -> dict[str, Any]:
     """The JSON Schema ``day_inputs`` or ``day_plan``."""
-    known = ["day_inputs", "day_plan"]
+    known = _LISTS["schemas"]
     if name not in known:
         raise _sugaring._unknown_name("schema", str(name), known)
     read: dict[str, Any] = json.loads((files(__package__) / "schema" / f"{name}.json").read_text("utf-8"))

@@ -42,7 +42,7 @@ pub(super) fn surface() -> File {
 /// `catalogue_data.js`: what forms and tables are made from.
 pub(super) fn catalogue() -> File {
     let mut text = String::from(
-        "\n// Module, name, summary, arguments with kind, unit and limits, result, its unit, source, accuracy.\n",
+        "\n// Module, name, summary, arguments with kind, unit and limits as read and in SI, result, its unit, source, its kind, accuracy.\n",
     );
     text += &list(
         "FUNCTIONS",
@@ -54,12 +54,24 @@ pub(super) fn catalogue() -> File {
         format!("[[{}], {}]", aliases.join(", "), quoted(unit.definition))
     });
     text += &list("SPELLINGS", spellings);
-    let kinds = catalogue::error_kinds().iter().map(|kind| kind.name());
-    text += "\n// Every kind of error; the last is made here alone.\n";
-    text += &list("KINDS", kinds.chain(["internal"]).map(quoted));
+    let kinds = catalogue::error_kinds()
+        .iter()
+        .map(|kind| [kind.name(), kind.meaning(), kind.begins()]);
+    let internal = [
+        "internal",
+        "A fault in sugaring itself: please report it.",
+        "a fault in sugaring",
+    ];
+    text += "\n// Every kind of error, what it means and how its text begins; the last is made here alone.\n";
+    text += &list(
+        "KINDS",
+        kinds
+            .chain([internal])
+            .map(|row| format!("[{}]", row.map(quoted).join(", "))),
+    );
     text += &format!("\nexport const NUMBERS = {};\n", quoted(catalogue::numbers()));
     text += "\nexport const SCHEMAS = {\n";
-    for name in ["day_inputs", "day_plan"] {
+    for name in catalogue::schemas() {
         text += &format!("  {name}: () => import(\"./schema/{name}.js\"),\n");
     }
     text += "};\n";
@@ -103,14 +115,19 @@ fn described(function: &Function) -> String {
         .zip(function.relation.inputs)
         .map(|(argument, range)| {
             let [name, kind, unit] = [argument.name, argument.kind.name(), range.unit.symbol].map(quoted);
-            format!("[{name}, {kind}, {unit}, {:?}, {:?}]", range.low, range.high)
+            let (low_si, high_si) = range.limits_si();
+            format!(
+                "[{name}, {kind}, {unit}, {:?}, {:?}, {low_si:?}, {high_si:?}]",
+                range.low, range.high
+            )
         });
     let inputs = inputs.collect::<Vec<_>>().join(", ");
     let [module, name, summary] = [function.module, function.name, function.summary].map(quoted);
     let [result, unit] = [function.result.name(), function.relation.output.symbol].map(quoted);
     let source = quoted(&function.relation.source.to_string());
+    let source_kind = quoted(function.relation.source.kind());
     let accuracy = quoted(function.relation.accuracy);
-    format!("[{module}, {name}, {summary}, [{inputs}], {result}, {unit}, {source}, {accuracy}]")
+    format!("[{module}, {name}, {summary}, [{inputs}], {result}, {unit}, {source}, {source_kind}, {accuracy}]")
 }
 
 /// The dimensions in the order of their units.

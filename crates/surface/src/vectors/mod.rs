@@ -3,6 +3,7 @@
 use crate::File;
 
 mod calls;
+mod catalogue;
 mod days;
 mod edges;
 mod functions;
@@ -17,6 +18,7 @@ pub(crate) fn files() -> Vec<File> {
     };
     let mut files = vec![
         functions::file(),
+        catalogue::file(),
         file("calls", &mut { calls }),
         file("edges", &mut edges::lines().into_iter()),
     ];
