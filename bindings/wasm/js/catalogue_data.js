@@ -2,7 +2,7 @@
 
 // Module, name, summary, arguments with kind, unit and limits as read and in SI, result, its unit, source, its kind, accuracy.
 export const FUNCTIONS = [
-  ["water", "saturation_pressure", "Absolute pressure at which water of `temperature` boils.", [["temperature", "temperature", "°C", 0.0, 373.946, 273.15, 647.096]], "pressure", "kPa", "IAPWS R7-97(2012), equation 30, table 34", "published", "0.02 % of IAPWS-95; 0.0074 % from 0 to 130 °C"],
+  ["water", "saturation_pressure", "Absolute pressure at which water of `temperature` boils.", [["temperature", "temperature", "°C", 0.0, 373.946, 273.15, 647.096]], "pressure", "kPa", "IAPWS R7-97(2012), equation 30, table 34", "published", "0.02 % of IAPWS-95; 0.0076 % from 0 to 130 °C"],
   ["water", "saturation_temperature", "Temperature at which water boils under the absolute `pressure`: the inverse of `saturation_pressure`.", [["pressure", "pressure", "kPa", 0.6112126, 22064.001, 611.2126, 22064001.0]], "temperature", "°C", "IAPWS R7-97(2012), equation 31, table 34", "published", "0.00023 K from 60 to 110 kPa"],
   ["water", "latent_heat", "Heat that turns boiling water of `temperature` into steam of the same temperature.", [["temperature", "temperature", "°C", 0.01, 373.946, 273.15999999999997, 647.096]], "energy_per_mass", "kJ/kg", "IAPWS SR1-86(1992), equations 1 to 7", "published", "0.38 kJ/kg of IAPWS-95 at 0 °C, 0.22 kJ/kg from 25 to 130 °C"],
   ["water", "saturated_liquid_density", "Density of boiling water.", [["temperature", "temperature", "°C", 0.01, 373.946, 273.15999999999997, 647.096]], "density", "kg/m³", "IAPWS SR1-86(1992), equation 2", "published", "as the release states"],
@@ -88,9 +88,9 @@ export const SPELLINGS = [
   [["∆°F", "deltaF", "delta F"], "5/9 K"],
   [["pascal", "pascals"], "SI"],
   [["mbar", "millibar"], "100 Pa"],
-  [["kilopascal"], "1000 Pa"],
-  [["bars"], "1e5 Pa"],
-  [["psia", "lbf/in²"], "lb · 9.80665 m/s² / in²"],
+  [["kilopascal", "kPa(a)"], "1000 Pa"],
+  [["bars", "bara", "bar(a)", "bar a"], "1e5 Pa"],
+  [["psia", "psi(a)", "psi a", "lbf/in²"], "lb · 9.80665 m/s² / in²"],
   [["in Hg", "inches of mercury"], "25.4 mm of conventional mercury"],
   [["mm Hg"], "13 595.1 kg/m³ · 9.80665 m/s² · 1 mm"],
   [["atmosphere", "atmospheres"], "exact by definition"],
