@@ -29,7 +29,7 @@ const FINE: i32 = 10;
 pub(crate) const SIZE: [i32; 2] = [760 * FINE, 660 * FINE];
 const UPPER: i32 = 372 * FINE;
 const LOWER: i32 = 628 * FINE;
-const LEFT: i32 = 88 * FINE;
+const LEFT: i32 = 98 * FINE;
 /// With labels of curves, and without.
 const RIGHT: [i32; 2] = [112 * FINE, 36 * FINE];
 const TEXT: i32 = 21 * FINE;
