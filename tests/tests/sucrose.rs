@@ -1,7 +1,7 @@
 //! Sucrose solutions against their tables, and within their limits.
 
 use sugaring::{air::StationPressure, sucrose, units::*};
-use sugaring_tests::{limits, tables};
+use sugaring_tests::{limits, rows, tables};
 
 #[test]
 fn tables_stand() {
@@ -63,4 +63,29 @@ fn limits_hold_as_written() {
         sucrose::freezing_temperature(Brix::from_si(b)?)
     });
     limits(&sucrose::SOLUBILITY, 0, |t| sucrose::solubility(kelvin(t)));
+}
+
+/// The rows of its range stand in the table of our own form, with that form's accuracy: here they judge what this one
+/// states.
+#[test]
+fn the_published_viscosity_holds_what_it_states() {
+    let table = include_str!("../published/sucrose_viscosity.csv");
+    let (mut judged, mut largest) = (0, 0.0_f64);
+    for row in rows("sucrose_viscosity.csv", table) {
+        let (solution, warm) = (brix(row.number("brix_pct")).unwrap(), deg_c(row.number("temp_c")));
+        let Ok(found) = sucrose::viscosity_genotelle(solution, warm) else {
+            continue;
+        };
+        let value = row.number("value");
+        let deviation = found.get::<mpa_s>() - value;
+        assert!(
+            deviation.abs() <= 0.025 * value + row.number("tolerance"),
+            "{}",
+            row.place()
+        );
+        judged += 1;
+        largest = largest.max((deviation / value).abs());
+    }
+    println!("Génotelle: {judged} rows, largest deviation {:.2} %", 100.0 * largest);
+    assert!(judged >= 15);
 }
