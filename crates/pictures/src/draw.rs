@@ -223,7 +223,8 @@ fn mark(area: &Area, kind: Kind, place: (i32, i32)) {
 
 /// What the marks mean.
 fn legend(area: &Area, plot: &Plot) {
-    let (mut x, y) = (LEFT, 14 * FINE);
+    // From the edge: all of it is wider than the frame.
+    let (mut x, y) = (16 * FINE, 14 * FINE);
     let shown = |kind: &Kind| plot.marks.iter().any(|mark| mark.kind == *kind);
     for kind in Kind::ALL.into_iter().filter(shown) {
         mark(area, kind, (x, y));
