@@ -48,6 +48,7 @@ mod brix;
 mod dimension;
 mod gauge;
 mod heading;
+mod meant;
 mod measured;
 mod others;
 mod price;
