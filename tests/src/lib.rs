@@ -13,5 +13,6 @@ mod limits;
 mod pages;
 mod row;
 pub mod schema;
+pub mod sweep;
 pub mod tables;
 pub mod vectors;
