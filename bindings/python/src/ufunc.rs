@@ -239,7 +239,7 @@ unsafe fn in_si(column: &mut [f64], first: usize, places: Operand) {
         // SAFETY: by the caller; a column has a lane at least.
         match at(unsafe { places.read(first) }) {
             Some(unit) if quantity::is_si(unit) && unit.dimension.is_plain() => {}
-            Some(unit) => all_in_si(column, unit),
+            Some(unit) => unit.column_to_si(column),
             None => column.fill(f64::NAN),
         }
         return;
@@ -248,20 +248,6 @@ unsafe fn in_si(column: &mut [f64], first: usize, places: Operand) {
         // SAFETY: by the caller.
         let unit = at(unsafe { places.read(first + offset) });
         *lane = unit.map_or(f64::NAN, |unit| quantity::si(*lane, unit));
-    }
-}
-
-/// As [`Unit::to_si`] each, bit for bit: dividing by 1 changes nothing, and costs as much as all the rest.
-fn all_in_si(column: &mut [f64], unit: &Unit) {
-    let [zero, times, over, offset] = unit.numbers();
-    if over.to_bits() == 1.0_f64.to_bits() {
-        for lane in column {
-            *lane = (*lane - zero) * times + offset;
-        }
-    } else {
-        for lane in column {
-            *lane = unit.to_si(*lane);
-        }
     }
 }
 

@@ -40,6 +40,20 @@ impl Unit {
         (value - self.zero) * self.times / self.over + self.offset
     }
 
+    /// A column of values in this unit, each in SI with the bits of [`Unit::to_si`].
+    pub fn column_to_si(&self, column: &mut [f64]) {
+        // Dividing by 1 changes nothing, and costs as much as all the rest.
+        if self.over.to_bits() == 1.0_f64.to_bits() {
+            for value in column {
+                *value = (*value - self.zero) * self.times + self.offset;
+            }
+        } else {
+            for value in column {
+                *value = self.to_si(*value);
+            }
+        }
+    }
+
     /// `si`, in this unit.
     #[must_use]
     pub const fn from_si(&self, si: f64) -> f64 {
