@@ -20,7 +20,7 @@ use crate::{
 /// | B | `brix` | °Bx | 0 to 75 |
 /// | t | `temperature` | °C | 0 to 100 |
 /// | `η_w` | [viscosity of water](crate::water::viscosity) | mPa s | |
-/// | η | dynamic viscosity | mPa s | 0.28 to 20 000 |
+/// | η | dynamic viscosity | mPa s | 0.28 to 27 900 |
 ///
 /// Syrup of 66.9 °Bx thins twentyfold from 20 to 82 °C: filter and fill it hot. Invert sugar makes it thinner by a few
 /// per cent; ropy syrup is none of this.

@@ -41,6 +41,7 @@ impl Unit {
     }
 
     /// A column of values in this unit, each in SI with the bits of [`Unit::to_si`].
+    #[inline]
     pub fn column_to_si(&self, column: &mut [f64]) {
         // Dividing by 1 changes nothing, and costs as much as all the rest.
         if self.over.to_bits() == 1.0_f64.to_bits() {
