@@ -6,7 +6,7 @@ use std::{
 };
 
 /// The room of a name at the root of the core, and the floor it lies on.
-const ROOMS: [(&str, u8, &[&str]); 18] = [
+const ROOMS: [(&str, u8, &[&str]); 19] = [
     (
         "ground",
         1,
@@ -34,6 +34,8 @@ const ROOMS: [(&str, u8, &[&str]); 18] = [
     ("season", 10, &["season"]),
     // Beside the floors: imports from the ground, and every floor may import it.
     ("safety", 2, &["safety"]),
+    // What the law says, beside the physics.
+    ("jurisdiction", 2, &["jurisdiction"]),
     ("catalogue", 11, &["catalogue"]),
     ("root", 12, &["lib"]),
 ];

@@ -30,6 +30,7 @@ pub mod finish;
 pub mod form;
 pub mod fuel;
 pub mod instrument;
+mod jurisdiction;
 mod lanes;
 pub mod lot;
 mod math;

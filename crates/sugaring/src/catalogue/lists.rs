@@ -2,6 +2,7 @@ use super::{Function, table};
 use crate::{
     day,
     error::{Error, ErrorKind},
+    finish::JurisdictionRow,
     relation::Relation,
     units::{Unit, table::ALL},
 };
@@ -21,6 +22,12 @@ pub fn relations() -> impl ExactSizeIterator<Item = &'static Relation> {
 #[must_use]
 pub fn units() -> &'static [&'static Unit] {
     ALL
+}
+
+/// What density is lawful where; no row is legal advice.
+#[must_use]
+pub fn jurisdictions() -> &'static [JurisdictionRow] {
+    JurisdictionRow::all()
 }
 
 /// Every kind of error that the core makes.

@@ -4,7 +4,7 @@
 //! from these lists; nothing of it is typed again.
 
 pub use function::{Argument, Function, Kind};
-pub use lists::{error_kinds, functions, numbers, relations, schema, schemas, units};
+pub use lists::{error_kinds, functions, jurisdictions, numbers, relations, schema, schemas, units};
 
 #[doc(hidden)]
 pub use table::rows;

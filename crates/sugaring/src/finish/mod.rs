@@ -16,6 +16,8 @@ pub use pack::{Because, PACK, PackedRow, Packing, Rest, pack};
 pub use point::{FINISHING_POINT, FinishingPoint, finishing_point};
 pub use remark::PackingRemark;
 
+pub use crate::jurisdiction::{CHECK_LOCAL_RULE, JurisdictionRow};
+
 mod bottles;
 mod container;
 mod fill;

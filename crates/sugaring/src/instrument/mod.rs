@@ -14,11 +14,13 @@
 //! ```
 
 pub use any::Instrument;
+pub use chart::{ChartMark, ChartRow, DensityChart, chart};
 pub use hydrometer::{HYDROMETER, Hydrometer};
 pub use reading::{Reading, reading};
 pub use refractometer::{REFRACTOMETER, Refractometer};
 
 mod any;
+mod chart;
 mod float;
 mod graduation;
 mod hydrometer;
