@@ -9,6 +9,7 @@ use pyo3::prelude::*;
 
 mod amounts;
 mod arithmetic;
+mod ask;
 mod catalogue;
 mod columns;
 #[cfg(feature = "fault")]
@@ -41,6 +42,7 @@ fn _sugaring(module: &Bound<'_, PyModule>) -> PyResult<()> {
     columns::register(module)?;
     plan::register(module)?;
     catalogue::register(module)?;
+    ask::register(module)?;
     #[cfg(feature = "fault")]
     module.add_function(wrap_pyfunction!(fault::fault, module)?)?;
     // What is public is listed by the modules around this one.

@@ -7,6 +7,7 @@ export type { Origin, Station, StationColumn } from "./station_pressure.js";
 export * as air from "./types/air.js";
 export * as catalogue from "./catalogue.js";
 export * as day from "./day.js";
+export * as instrument from "./instrument.js";
 export * as finish from "./types/finish.js";
 export * as membrane from "./types/membrane.js";
 export * as sucrose from "./types/sucrose.js";

@@ -10,6 +10,7 @@ export { SugaringError, StationPressure, StationPressures };
 export { Quantity } from "./quantity.js";
 export * as catalogue from "./catalogue.js";
 export * as day from "./day.js";
+export * as instrument from "./instrument.js";
 export * as units from "./units.js";
 
 export const air = Object.freeze({ ...functions("air"), StationPressure, StationPressures });

@@ -134,7 +134,7 @@ function inColumns(table, read, lenient) {
 }
 
 // Numbers that nobody's code runs for when they are read: a typed array as it is, else a copy.
-function owned(numbers, argument) {
+export function owned(numbers, argument) {
   if (numbers === undefined || ArrayBuffer.isView(numbers)) return numbers;
   const own = allocated(numbers.length, argument.name);
   try {
@@ -145,7 +145,7 @@ function owned(numbers, argument) {
   return own;
 }
 
-function allocated(length, name) {
+export function allocated(length, name) {
   try {
     return new Float64Array(length);
   } catch (cause) {
@@ -153,7 +153,7 @@ function allocated(length, name) {
   }
 }
 
-function common(table, given) {
+export function common(table, given) {
   let lanes;
   given.forEach(({ numbers }, index) => {
     if (numbers === undefined) return;

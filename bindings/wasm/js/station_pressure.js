@@ -118,6 +118,18 @@ export function stationOf(name, value) {
   return stationFrom(name, value);
 }
 
+// A station pressure as the core's functions of data take it; undefined where it is none.
+export function stationData(value) {
+  if (!isStation(value)) return undefined;
+  const pa = (number) => ({ value: number, unit: "pa" });
+  return { pressure: pa(pascalOf(value)), uncertainty: pa(value.uncertainty.to(unitNamed("pa"))), origin: value.origin };
+}
+
+// One that such a function answered.
+export function stationFromData({ pressure, uncertainty, origin }) {
+  return new StationPressure(OWN, pressure.value, uncertainty.value, origin);
+}
+
 function made(origin, a, b = 0, c = 0) {
   const station = guarded((core) => core.station(origin, a, b, c));
   if (station === undefined) throw refusal();

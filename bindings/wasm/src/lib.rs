@@ -8,6 +8,7 @@
     reason = "what crosses the border must be public, though nobody names it in Rust"
 )]
 
+mod ask;
 #[cfg(feature = "fault")]
 mod fault;
 mod finishing;

@@ -76,6 +76,24 @@ pub(crate) fn tree(json: &str) -> Result<Tree, Error> {
     Tree::from_json(json).map(revived)
 }
 
+/// A tree as the facade reads it.
+pub(crate) fn told(tree: Tree) -> Result<String, Error> {
+    marked(tree).to_json()
+}
+
+/// Numbers that JSON does not know, as marked texts.
+fn marked(tree: Tree) -> Tree {
+    match tree {
+        Tree::Number(number) if number.is_nan() => Tree::Text(format!("{MARK}NaN")),
+        Tree::Number(number) if number.is_infinite() => {
+            Tree::Text(format!("{MARK}{}Infinity", if number < 0.0 { "-" } else { "" }))
+        }
+        Tree::List(list) => list.into_iter().map(marked).collect(),
+        Tree::Map(map) => Tree::Map(map.into_iter().map(|(key, value)| (key, marked(value))).collect()),
+        other => other,
+    }
+}
+
 fn revived(tree: Tree) -> Tree {
     match tree {
         Tree::Text(text) => match text.strip_prefix(MARK) {

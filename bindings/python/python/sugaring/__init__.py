@@ -14,7 +14,7 @@ import sys
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from . import air, catalogue, day, finish, membrane, sucrose, uncertainty, water
+    from . import air, catalogue, day, finish, instrument, membrane, sucrose, uncertainty, water
 
 try:
     from . import _sugaring
@@ -44,6 +44,7 @@ __all__ = [
     "day",
     "errors",
     "finish",
+    "instrument",
     "membrane",
     "sucrose",
     "uncertainty",
@@ -55,8 +56,8 @@ __all__ = [
 if not TYPE_CHECKING:
 
     def __getattr__(name: str) -> object:
-        """`day` and `catalogue` are read when they are first used: importing the package stays quick."""
-        if name in ("day", "catalogue"):
+        """`day`, `catalogue` and `instrument` are read when they are first used: importing the package stays quick."""
+        if name in ("day", "catalogue", "instrument"):
             from importlib import import_module
 
             return import_module(f"{__name__}.{name}")

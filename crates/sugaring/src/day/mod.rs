@@ -7,9 +7,9 @@
 #[cfg(feature = "schema")]
 pub use data::schemas;
 pub use inputs::{
-    Air, Compensated, Container, DayInputs, Efficiency, Element, Evaporator, Finishing, Fuel, Heat, Hydrometer,
-    HydrometerScale, Instrument, LeftInPan, Membrane, Moisture, Pan, PanKind, PanRun, Polarisation, Pump, PumpPoint,
-    Refractometer, Run, Sap, SapReading, Target, TemperatureModel, Until, Warming, Wood,
+    Air, CheckPoint, Compensated, Container, DayInputs, Efficiency, Element, Evaporator, Finishing, Fuel, Heat,
+    Hydrometer, HydrometerScale, Instrument, LeftInPan, Membrane, Moisture, Pan, PanKind, PanRun, Polarisation, Pump,
+    PumpPoint, Refractometer, Run, Sap, SapReading, Span, Target, TemperatureModel, Until, Warming, Wood,
 };
 pub use page::System;
 pub use plan::{

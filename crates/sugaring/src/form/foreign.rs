@@ -35,7 +35,7 @@ impl Tree {
             Self::Quantity(quantity) => quantity.checked(Some(wanted)),
             Self::Number(number) => Quantity::plain(*number, Some(wanted)),
             Self::Map(_) => {
-                return match self.of_argument(argument).any_quantity()?.checked(Some(wanted)) {
+                return match Node::argument(self, argument).any_quantity()?.checked(Some(wanted)) {
                     Ok(quantity) => Ok(quantity),
                     Err(error) => Err(error.named(argument)),
                 };
@@ -47,10 +47,6 @@ impl Tree {
             _ => Err(Error::unreadable("", &self.shown()).with_hint(needed(wanted))),
         };
         found.map_err(|error| error.named(argument))
-    }
-
-    fn of_argument<'a>(&'a self, argument: &str) -> Node<'a> {
-        Node::root(self, "").child(argument, self)
     }
 }
 

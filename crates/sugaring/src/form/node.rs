@@ -26,6 +26,15 @@ impl<'a> Node<'a> {
         }
     }
 
+    /// An argument of a function: paths begin with its name.
+    pub(crate) fn argument(tree: &'a Tree, name: &str) -> Self {
+        Self {
+            tree,
+            path: name.to_owned(),
+            whole: "",
+        }
+    }
+
     /// The path for errors: `sap[0].volume`.
     pub(crate) fn path(&self) -> &str {
         if self.path.is_empty() { self.whole } else { &self.path }
@@ -70,7 +79,7 @@ impl<'a> Node<'a> {
 
     /// Something else stands here than `needed`, such as "a list".
     #[cold]
-    pub(super) fn unreadable(&self, needed: &str) -> Error {
+    pub(crate) fn unreadable(&self, needed: &str) -> Error {
         Error::unreadable(self.path().to_owned(), &self.tree.shown()).with_hint(format!("{needed} is needed"))
     }
 

@@ -14,15 +14,27 @@
 //! ```
 
 pub use any::Instrument;
+pub use barometer::{BAROMETER, Barometer};
 pub use chart::{ChartMark, ChartRow, DensityChart, chart};
+pub use check::Check;
 pub use hydrometer::{HYDROMETER, Hydrometer};
 pub use reading::{Reading, reading};
 pub use refractometer::{REFRACTOMETER, Refractometer};
+pub use thermometer::{THERMOMETER, Thermometer};
+
+pub(crate) use correction::{Correction, Point};
+pub(crate) use refractometer::{Compensation, Zero};
 
 mod any;
+mod barometer;
 mod chart;
+mod check;
+mod correction;
+mod data;
 mod float;
 mod graduation;
 mod hydrometer;
+mod marking;
 mod reading;
 mod refractometer;
+mod thermometer;

@@ -1,18 +1,44 @@
-use super::{Reading, graduation::Graduation, reading};
+use super::{
+    Check, Reading,
+    correction::{Correction, Point},
+    graduation::Graduation,
+    reading,
+};
 use crate::{
     error::Error,
     math,
     relation::{Range, Relation, Source},
+    sucrose::{brix_from_refractive_index_at, refractive_index_at},
     units::{Brix, Measured, Temperature, Value, measured, table},
 };
 
-/// A refractometer with a scale in °Brix that corrects itself for temperature.
+/// A refractometer with a scale in °Brix, true at 20 °C.
+///
+/// The temperature that counts is the prism's: a drop takes it in seconds, and a hot drop on a cold prism dries while
+/// it does. Let the sample cool, closed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Refractometer {
-    pub(crate) low: f64,
-    pub(crate) high: f64,
-    pub(crate) zero: f64,
+    pub(crate) compensation: Compensation,
+    pub(crate) zero: Zero,
     pub(crate) graduation: Graduation,
+}
+
+/// What a refractometer does about its temperature.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum Compensation {
+    /// It corrects itself between these temperatures of its prism, K.
+    Automatic { low: f64, high: f64 },
+    /// Nothing.
+    None,
+}
+
+/// How it was zeroed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum Zero {
+    /// By what it shows wrong, °Bx.
+    Known(Correction),
+    /// By its screw, turned to 0 in pure water at this temperature of the prism, K.
+    SetAt(f64),
 }
 
 impl Refractometer {
@@ -49,20 +75,139 @@ impl Refractometer {
             ));
         }
         Ok(Self {
-            low,
-            high,
-            zero: 0.0,
+            compensation: Compensation::Automatic { low, high },
+            zero: Zero::Known(Correction::Offset(0.0)),
             graduation: Graduation::known_to(HAND),
         })
     }
 
-    /// Known to show this in pure water, °Bx.
+    /// A refractometer without a correction of its own: what it shows is right with its prism at 20 °C.
+    ///
+    /// A hand instrument of ±0.2 °Bx, with a standard uncertainty of 0.12 °Bx.
+    ///
+    /// # Source
+    /// Scale by [`sucrose::refractive_index`](crate::sucrose::refractive_index); ±0.2 °Bx as limits, common practice.
+    /// # Examples
+    /// ```
+    /// use sugaring::{instrument::{Refractometer, reading}, units::*};
+    /// let plain = Refractometer::uncompensated();
+    /// assert_eq!(format!("{:.1}", plain.truth(reading(67.5), deg_c(12.0))?.value), "66.9 °Bx");
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    #[must_use]
+    pub fn uncompensated() -> Self {
+        Self {
+            compensation: Compensation::None,
+            zero: Zero::Known(Correction::Offset(0.0)),
+            graduation: Graduation::known_to(HAND),
+        }
+    }
+
+    /// Known to show this much too high, °Bx: what it shows in pure water at 20 °C, or at any temperature that it
+    /// corrects for.
     ///
     /// # Errors
     /// Out of range (−10 to 10) or not finite.
     pub fn with_zero(mut self, zero: f64) -> Result<Self, Error> {
-        self.zero = ZERO.check(zero)?;
+        self.zero = Zero::Known(Correction::Offset(ZERO.check(zero)?));
         Ok(self)
+    }
+
+    /// This one, which showed `reading` in pure water with its prism at `prism`.
+    ///
+    /// z = r − e, e what a right one shows there: 0 with a correction of its own, else n(e, 20 °C) = n(0, t)
+    ///
+    /// # Errors
+    /// As [`Refractometer::truth`]; out of range, where it is more than 10 °Bx off.
+    /// # Examples
+    /// ```
+    /// use sugaring::{instrument::{Refractometer, reading}, units::*};
+    /// let plain = Refractometer::uncompensated().zeroed_in_water(reading(0.5), deg_c(10.0))?;
+    /// // 0.5 is what a right one shows in water of 10 °C.
+    /// assert!(plain.reading(brix(66.9)?, deg_c(20.0))?.get() - 66.9 < 0.01);
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    pub fn zeroed_in_water(&self, reading: Reading, prism: Temperature) -> Result<Self, Error> {
+        let point = self.point(reading, Brix::trusted(0.0), prism)?;
+        self.with_zero(point.shown - point.expected)
+    }
+
+    /// This one, whose screw was turned until it showed 0 in pure water with its prism at `prism`.
+    ///
+    /// n(r, 20 °C) = n(w, t) − \[n(0, t₀) − n(0, 20 °C)\], t₀ the prism's temperature then: the screw moves the whole scale
+    ///
+    /// # Errors
+    /// Out of range or not finite; inconsistent for one that corrects itself, because its zero does not hang on the
+    /// temperature: a correction beside its own would count twice.
+    /// # Source
+    /// [`sucrose::refractive_index`](crate::sucrose::refractive_index); that the screw moves the index by a constant is an
+    /// assumption.
+    /// # Examples
+    /// ```
+    /// use sugaring::{instrument::{Refractometer, reading}, units::*};
+    /// let at_work = Refractometer::uncompensated().set_to_zero_at(deg_c(10.0))?;
+    /// // 0.46 °Bx where one that was zeroed at 20 °C needs 0.75.
+    /// assert_eq!(format!("{:.1}", at_work.truth(reading(67.4), deg_c(10.0))?.value), "66.9 °Bx");
+    /// let hand = Refractometer::compensated(deg_c(10.0), deg_c(30.0))?;
+    /// assert_eq!(
+    ///     hand.set_to_zero_at(deg_c(12.0)).unwrap_err().to_string(),
+    ///     "prism = 12 °C does not fit compensated = 10 °C to 30 °C; it corrects itself, and twice is wrong: \
+    ///      zero it in water",
+    /// );
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    pub fn set_to_zero_at(mut self, prism: Temperature) -> Result<Self, Error> {
+        let kelvin = PRISM.check(prism.si())?;
+        if let Compensation::Automatic { low, high } = self.compensation {
+            let celsius = |si| table::deg_c.show(table::deg_c.from_si(si));
+            let own = alloc::format!("compensated = {} to {}", celsius(low), celsius(high));
+            let error = Error::inconsistent("prism", &celsius(kelvin), &own);
+            return Err(error.with_hint("it corrects itself, and twice is wrong: zero it in water"));
+        }
+        self.zero = Zero::SetAt(kelvin);
+        Ok(self)
+    }
+
+    /// This one, corrected by a straight line through two checks, and read between them only; it replaces the zero.
+    ///
+    /// # Errors
+    /// As [`Refractometer::reading`]; inconsistent, where `low` is not below `high`, or the line is steeper than 2 or
+    /// flatter than ½.
+    /// # Examples
+    /// ```
+    /// use sugaring::{instrument::{Check, Refractometer, reading}, units::*};
+    /// let check = |shown, strength| Ok::<_, sugaring::Error>(Check {
+    ///     reading: reading(shown),
+    ///     brix: brix(strength)?,
+    ///     temperature: deg_c(20.0),
+    /// });
+    /// let hand = Refractometer::compensated(deg_c(10.0), deg_c(30.0))?;
+    /// let tested = hand.two_point(check(0.2, 0.0)?, check(30.4, 30.0)?)?;
+    /// assert_eq!(format!("{:.2}", tested.truth(reading(15.3), deg_c(25.0))?.value), "15.00 °Bx");
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    pub fn two_point(&self, low: Check, high: Check) -> Result<Self, Error> {
+        let of = |name: &str, check: Check| {
+            let point = self.point(check.reading, check.brix, check.temperature);
+            point.map_err(|error| error.within(name))
+        };
+        let correction = Correction::through(of("low", low)?, of("high", high)?, &table::deg_brix)?;
+        Ok(Self {
+            zero: Zero::Known(correction),
+            ..*self
+        })
+    }
+
+    /// What it showed, and what a right one of its kind would have.
+    fn point(&self, shown: Reading, brix: Brix, prism: Temperature) -> Result<Point, Error> {
+        let right = Self {
+            zero: Zero::Known(Correction::Offset(0.0)),
+            ..*self
+        };
+        Ok(Point {
+            shown: REFRACTOMETER.check(0, shown.get())?,
+            expected: right.reading(brix, prism)?.get(),
+        })
     }
 
     /// Read to steps of this size, °Bx: adds step/√12 to the uncertainty.
@@ -70,7 +215,7 @@ impl Refractometer {
     /// # Errors
     /// Out of range (0 to 10) or not finite.
     pub fn with_resolution(mut self, step: f64) -> Result<Self, Error> {
-        self.graduation = self.graduation.with_resolution(step)?;
+        self.graduation.resolution = RESOLUTION.check(step)?;
         Ok(self)
     }
 
@@ -79,18 +224,20 @@ impl Refractometer {
     /// # Errors
     /// Out of range (0 to 10) or not finite.
     pub fn with_uncertainty(mut self, uncertainty: f64) -> Result<Self, Error> {
-        self.graduation = self.graduation.with_uncertainty(uncertainty)?;
+        self.graduation.uncertainty = UNCERTAINTY.check(uncertainty)?;
         Ok(self)
     }
 
     /// What the liquid is that shows `reading` while the prism is at `prism`.
     ///
-    /// w = r − z
+    /// w = r − z, and without a correction of its own n(r − z, 20 °C) = n(w, t), solved for w
     ///
     /// | symbol | meaning | unit | range |
     /// |---|---|---|---|
     /// | r | reading | °Bx | −15 to 100 |
     /// | z | what it shows in water | °Bx | −10 to 10 |
+    /// | t | temperature of the prism | °C | what it corrects for; without that 5 to 60 |
+    /// | n | refractive index | | |
     /// | w | true °Brix | °Bx | 0 to 85 |
     ///
     /// The temperature is the prism's: a drop takes it in seconds, and a hot drop on a cold prism dries while it does.
@@ -98,7 +245,8 @@ impl Refractometer {
     /// # Errors
     /// Out of range, or not finite; outside the temperatures at which it corrects itself its reading means nothing.
     /// # Source
-    /// The instrument's own correction.
+    /// The instrument's own correction, or [`sucrose::refractive_index`](crate::sucrose::refractive_index), whose 0.05 °Bx
+    /// the uncertainty then includes.
     /// # Examples
     /// ```
     /// use sugaring::{instrument::{Refractometer, reading}, units::*};
@@ -118,17 +266,20 @@ impl Refractometer {
     /// ```
     pub fn truth(&self, reading: Reading, prism: Temperature) -> Result<Measured<Brix>, Error> {
         let shown = REFRACTOMETER.check(0, reading.get())?;
-        self.corrects_itself(prism)?;
-        let brix = shown - self.zero;
-        if !(0.0..=SWEETEST).contains(&brix) {
-            let error = Error::out_of_limits("reading", shown, &table::deg_brix, self.zero, SWEETEST + self.zero);
-            return Err(if brix < 0.0 {
-                error.with_hint("it reads below pure water: clean and zero it")
-            } else {
-                error
-            });
+        let kelvin = self.works_at(prism)?;
+        if let Zero::Known(correction) = self.zero {
+            correction.covers("reading", shown, &table::deg_brix)?;
         }
-        Ok(measured(Brix::trusted(brix), math::sqrt(self.graduation.squares())))
+        let brix = self.means(shown, kelvin).unwrap_or(f64::NAN);
+        let rounding = self.rounding();
+        if !(-rounding..=SWEETEST + rounding).contains(&brix) {
+            return Err(self.off_scale(shown, kelvin));
+        }
+        let mut squares = self.graduation.squares();
+        if matches!(self.compensation, Compensation::None) {
+            squares += CORRECTED * CORRECTED / 3.0;
+        }
+        Ok(measured(Brix::trusted(brix.clamp(0.0, SWEETEST)), math::sqrt(squares)))
     }
 
     /// What it shows in a liquid of `brix` while the prism is at `prism`.
@@ -154,20 +305,74 @@ impl Refractometer {
     /// ```
     pub fn reading(&self, brix: Brix, prism: Temperature) -> Result<Reading, Error> {
         let brix = REFRACTOMETER.check(1, brix.get())?;
-        self.corrects_itself(prism)?;
-        Ok(reading(brix + self.zero))
+        let kelvin = self.works_at(prism)?;
+        match self.shows(brix, kelvin) {
+            Some(shown) => Ok(reading(shown)),
+            None => Err(Error::no_convergence("reading")),
+        }
     }
 
-    fn corrects_itself(&self, prism: Temperature) -> Result<(), Error> {
+    /// What the liquid is where it shows `shown`.
+    fn means(&self, shown: f64, kelvin: f64) -> Option<f64> {
+        match (self.compensation, self.zero) {
+            (Compensation::Automatic { .. }, Zero::Known(correction)) => Some(correction.corrected(shown)),
+            (_, Zero::Known(correction)) => {
+                brix_from_refractive_index_at(refractive_index_at(correction.corrected(shown), C20), kelvin)
+            }
+            (_, Zero::SetAt(zeroed_at)) => {
+                brix_from_refractive_index_at(refractive_index_at(shown, C20) + turned(zeroed_at), kelvin)
+            }
+        }
+    }
+
+    /// What it shows in a liquid of `brix`.
+    fn shows(&self, brix: f64, kelvin: f64) -> Option<f64> {
+        match (self.compensation, self.zero) {
+            (Compensation::Automatic { .. }, Zero::Known(correction)) => Some(correction.shown(brix)),
+            (_, Zero::Known(correction)) => {
+                let right = brix_from_refractive_index_at(refractive_index_at(brix, kelvin), C20)?;
+                Some(correction.shown(right))
+            }
+            (_, Zero::SetAt(zeroed_at)) => {
+                brix_from_refractive_index_at(refractive_index_at(brix, kelvin) - turned(zeroed_at), C20)
+            }
+        }
+    }
+
+    /// How far a mark that was computed may come back beyond the limits.
+    fn rounding(&self) -> f64 {
+        match (self.compensation, self.zero) {
+            (Compensation::Automatic { .. }, Zero::Known(Correction::Offset(_))) => 0.0,
+            _ => 1e-9,
+        }
+    }
+
+    #[cold]
+    fn off_scale(&self, shown: f64, kelvin: f64) -> Error {
+        let mark = |brix| self.shows(brix, kelvin).unwrap_or(f64::NAN);
+        let (low, high) = (mark(0.0), mark(SWEETEST));
+        let error = Error::out_of_limits("reading", shown, &table::deg_brix, low, high);
+        if shown < low {
+            error.with_hint("it reads below pure water: clean and zero it")
+        } else {
+            error
+        }
+    }
+
+    /// The prism's temperature, where the instrument works at it.
+    fn works_at(&self, prism: Temperature) -> Result<f64, Error> {
         let celsius = |si| table::deg_c.from_si(si);
         let kelvin = prism.si();
-        if kelvin >= self.low && kelvin <= self.high {
-            return Ok(());
+        let Compensation::Automatic { low, high } = self.compensation else {
+            return PRISM.check(kelvin);
+        };
+        if kelvin >= low && kelvin <= high {
+            return Ok(kelvin);
         }
         let shown = celsius(kelvin);
         // The limits were typed, not computed: they are shown as they are.
-        let limits = Range::new("prism", &table::deg_c, celsius(self.low), celsius(self.high));
-        limits.check(kelvin).map(drop).map_err(|error| {
+        let limits = Range::new("prism", &table::deg_c, celsius(low), celsius(high));
+        limits.check(kelvin).map_err(|error| {
             if shown.is_finite() && limits.slip(shown).is_none() {
                 error.with_hint("let the instrument come to room temperature")
             } else {
@@ -175,6 +380,11 @@ impl Refractometer {
             }
         })
     }
+}
+
+/// By how much its screw shifts the index of one that was set to 0 at `kelvin`.
+fn turned(kelvin: f64) -> f64 {
+    refractive_index_at(0.0, kelvin) - refractive_index_at(0.0, C20)
 }
 
 /// What [`Refractometer::truth`] and [`Refractometer::reading`] cover.
@@ -193,11 +403,19 @@ pub static REFRACTOMETER: Relation = Relation {
 const LOW: Range = Range::new("low", &table::deg_c, 0.0, 60.0);
 const HIGH: Range = Range::new("high", &table::deg_c, 0.0, 60.0);
 const ZERO: Range = Range::new("zero", &table::deg_brix, -10.0, 10.0);
+const RESOLUTION: Range = Range::new("resolution", &table::deg_brix, 0.0, 10.0);
+const UNCERTAINTY: Range = Range::new("uncertainty", &table::deg_brix, 0.0, 10.0);
 
 /// Standard uncertainty of a hand refractometer, °Bx: ±0.2 as limits; common practice.
 const HAND: f64 = 0.12;
 /// The strongest solution that has a scale, °Bx.
 const SWEETEST: f64 = 85.0;
+/// Where scales are true, K.
+const C20: f64 = 293.15;
+/// What is known of the prism's temperature reaches so far.
+const PRISM: Range = Range::new("prism", &table::deg_c, 5.0, 60.0);
+/// Accuracy of the correction for temperature, as limits, °Bx: that of the refractive index.
+const CORRECTED: f64 = 0.05;
 
 #[cfg(test)]
 mod tests {
@@ -236,6 +454,42 @@ mod tests {
             let shown = hand.reading(brix(w).unwrap(), deg_c(t)).unwrap();
             if let Ok(truth) = hand.truth(shown, deg_c(t)) {
                 prop_assert!((truth.value.get() - w).abs() < 1e-12);
+            }
+        }
+
+        #[test]
+        fn every_kind_reads_back(w in 0.0..85.0_f64, t in 10.0..30.0_f64, zeroed in 5.0..60.0_f64, z in -1.0..1.0_f64) {
+            let at = |strength, shift| Check {
+                reading: reading(1.02 * strength + shift),
+                brix: brix(strength).unwrap(),
+                temperature: deg_c(20.0),
+            };
+            let own = Refractometer::compensated(deg_c(10.0), deg_c(30.0)).unwrap();
+            let plain = Refractometer::uncompensated();
+            let all = [
+                plain,
+                plain.with_zero(z).unwrap(),
+                plain.set_to_zero_at(deg_c(zeroed)).unwrap(),
+                plain.two_point(at(-0.0, z), at(85.0, z)).unwrap(),
+                own.two_point(at(0.0, z), at(85.0, z)).unwrap(),
+            ];
+            for instrument in all {
+                let shown = instrument.reading(brix(w).unwrap(), deg_c(t)).unwrap();
+                // At the ends of two points what is shown at another temperature lies beyond.
+                if let Ok(truth) = instrument.truth(shown, deg_c(t)) {
+                    prop_assert!((truth.value.get() - w).abs() < 1e-9, "{:?} {}", instrument, truth.value);
+                } else {
+                    prop_assert!(!(1.0..84.0).contains(&w), "{:?} {}", instrument, w);
+                }
+            }
+        }
+
+        #[test]
+        fn water_zeroes(shown in -1.0..1.0_f64, t in 10.0..30.0_f64) {
+            for instrument in [Refractometer::compensated(deg_c(10.0), deg_c(30.0)).unwrap(), Refractometer::uncompensated()] {
+                let zeroed = instrument.zeroed_in_water(reading(shown), deg_c(t)).unwrap();
+                let back = zeroed.reading(brix(0.0).unwrap(), deg_c(t)).unwrap().get();
+                prop_assert!((back - shown).abs() < 1e-9);
             }
         }
 

@@ -35,7 +35,7 @@ pub(crate) use evaporation::{excess_enthalpy_of_water_at, heats_of_evaporation};
 pub(crate) use freezing::{brixes_from_freezing, freezing_at, freezing_temperatures};
 pub(crate) use heat::{enthalpy_at, heat_to_warm_at, specific_heat_at, specific_heat_bubnik_at};
 pub(crate) use osmosis::{OsmosisIsotherm, brixes_from_osmotic_pressure, osmotic_pressure_at};
-pub(crate) use refraction::{brixes_from_refractive_index, refractive_index_at};
+pub(crate) use refraction::{brix_from_refractive_index_at, brixes_from_refractive_index, refractive_index_at};
 pub(crate) use solubility::{saturation_temperatures, solubility_at, supersaturation_at};
 pub(crate) use viscosity::{ViscosityIsotherm, viscosity_at, viscosity_genotelle_at};
 pub(crate) use volume::{contraction_at, sugar_per_volume_at, weight_in_air_at};

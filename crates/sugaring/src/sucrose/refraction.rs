@@ -211,6 +211,11 @@ pub(crate) fn refractive_index_at(brix: f64, kelvin: f64) -> f64 {
     RefractionIsotherm::at(kelvin).index(brix)
 }
 
+/// °Bx on [−6, 95] from refractive index and K, no range check; `None` where no solution has it.
+pub(crate) fn brix_from_refractive_index_at(index: f64, kelvin: f64) -> Option<f64> {
+    RefractionIsotherm::at(kelvin).brix(index)
+}
+
 widest! {
     /// °Bx from index and K within the limits of the inverse; NaN where the temperature allows no such index.
     pub(crate) fn brixes_from_refractive_index(index: &[f64], kelvin: &[f64], out: &mut [f64]) {

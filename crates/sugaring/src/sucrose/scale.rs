@@ -139,7 +139,7 @@ impl Marks {
     }
 
     /// °Bx on [−15, 100] of a mark, or `None` where no solution stands there.
-    fn brix(&self, mark: f64) -> Option<f64> {
+    pub(crate) fn brix(&self, mark: f64) -> Option<f64> {
         let relative = match self.graduation {
             Graduation::RelativeDensity => mark,
             Graduation::Baume => MODULUS / (MODULUS - mark),

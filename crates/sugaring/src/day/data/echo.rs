@@ -2,9 +2,9 @@
 
 use crate::{
     day::inputs::{
-        Air, Container, DayInputs, Efficiency, Element, Evaporator, Finishing, Fuel, Heat, Instrument, LeftInPan,
-        Membrane, Moisture, Pan, PanKind, PanRun, Polarisation, Pump, Run, Sap, Target, TemperatureModel, Until,
-        Warming, Wood,
+        Air, CheckPoint, Container, DayInputs, Efficiency, Element, Evaporator, Finishing, Fuel, Heat, Instrument,
+        LeftInPan, Membrane, Moisture, Pan, PanKind, PanRun, Polarisation, Pump, Run, Sap, Span, Target,
+        TemperatureModel, Until, Warming, Wood,
     },
     digits::{Toward, rounded},
     form::Tree,
@@ -272,29 +272,49 @@ fn target(target: &Target) -> Tree {
     map.tree()
 }
 
-fn instrument(instrument: &Instrument) -> Tree {
+/// As an instrument is read from data.
+pub(crate) fn instrument(instrument: &Instrument) -> Tree {
     let mut map = Map::default();
     match instrument {
         Instrument::Hydrometer(hydrometer) => {
-            map.put("scale", word("brix"));
+            map.put("scale", word(hydrometer.scale.name()));
             map.given("calibrated_at", Some(&hydrometer.calibrated_at));
             map.given("glass_expansion", hydrometer.glass_expansion.as_ref());
             map.maybe("offset", hydrometer.offset.map(Tree::Number));
+            map.maybe("two_point", hydrometer.two_point.map(two_point));
+            let span = |span: Span| Tree::map([("low", Tree::Number(span.low)), ("high", Tree::Number(span.high))]);
+            map.maybe("span", hydrometer.span.map(span));
             map.maybe("resolution", hydrometer.resolution.map(Tree::Number));
             map.maybe("uncertainty", hydrometer.uncertainty.map(Tree::Number));
             one("hydrometer", map.tree())
         }
         Instrument::Refractometer(refractometer) => {
-            let mut range = Map::default();
-            range.given("low", Some(&refractometer.compensated.low));
-            range.given("high", Some(&refractometer.compensated.high));
-            map.put("compensated", range.tree());
+            let compensated = refractometer.compensated.as_ref().map(|compensated| {
+                let mut range = Map::default();
+                range.given("low", Some(&compensated.low));
+                range.given("high", Some(&compensated.high));
+                range.tree()
+            });
+            map.maybe("compensated", compensated);
+            map.maybe("uncompensated", refractometer.uncompensated.map(Tree::Bool));
             map.maybe("zero", refractometer.zero.map(Tree::Number));
+            map.given("set_to_zero_at", refractometer.set_to_zero_at.as_ref());
+            map.maybe("two_point", refractometer.two_point.map(two_point));
             map.maybe("resolution", refractometer.resolution.map(Tree::Number));
             map.maybe("uncertainty", refractometer.uncertainty.map(Tree::Number));
             one("refractometer", map.tree())
         }
     }
+}
+
+fn two_point(points: [CheckPoint; 2]) -> Tree {
+    let point = |point: CheckPoint| {
+        Tree::map([
+            ("shown", Tree::Number(point.shown)),
+            ("expected", Tree::Number(point.expected)),
+        ])
+    };
+    points.map(point).into_iter().collect()
 }
 
 fn container(container: &Container) -> Tree {

@@ -3,6 +3,7 @@
 #[cfg(feature = "schema")]
 pub use schema::schemas;
 
+pub(crate) use echo::instrument as echo_of_instrument;
 pub(crate) use read::start_minutes;
 #[cfg(feature = "schema")]
 pub(crate) use schema::ByName;

@@ -2,8 +2,9 @@
 
 use crate::{
     day::inputs::{
-        Compensated, Container, Efficiency, Element, Evaporator, Heat, Hydrometer, HydrometerScale, Instrument,
-        Membrane, Moisture, Pan, Polarisation, Pump, PumpPoint, Refractometer, Run, TemperatureModel, Until, Warming,
+        CheckPoint, Compensated, Container, Efficiency, Element, Evaporator, Heat, Hydrometer, HydrometerScale,
+        Instrument, Membrane, Moisture, Pan, Polarisation, Pump, PumpPoint, Refractometer, Run, Span, TemperatureModel,
+        Until, Warming,
     },
     evaporator, finish, fuel, instrument, membrane,
     units::{Given, Power, Pressure, Ratio, Si, Value, Volume, fraction, kelvin, metre, pa_gauge, per_kelvin},
@@ -192,11 +193,14 @@ impl From<instrument::Instrument> for Instrument {
 
 impl From<instrument::Hydrometer> for Instrument {
     fn from(hydrometer: instrument::Hydrometer) -> Self {
+        let (offset, two_point) = of_correction(hydrometer.correction);
         Self::Hydrometer(Hydrometer {
-            scale: HydrometerScale::Brix,
+            scale: HydrometerScale::named(hydrometer.marking.name()),
             calibrated_at: kelvin(hydrometer.float.calibrated_at).into(),
             glass_expansion: Some(per_kelvin(hydrometer.float.expansion).into()),
-            offset: Some(hydrometer.offset),
+            offset,
+            two_point,
+            span: hydrometer.span.map(|(low, high)| Span { low, high }),
             resolution: Some(hydrometer.graduation.resolution),
             uncertainty: Some(hydrometer.graduation.uncertainty),
         })
@@ -205,14 +209,41 @@ impl From<instrument::Hydrometer> for Instrument {
 
 impl From<instrument::Refractometer> for Instrument {
     fn from(refractometer: instrument::Refractometer) -> Self {
+        let compensated = match refractometer.compensation {
+            instrument::Compensation::Automatic { low, high } => Some(Compensated {
+                low: kelvin(low).into(),
+                high: kelvin(high).into(),
+            }),
+            instrument::Compensation::None => None,
+        };
+        let (zero, two_point, set_to_zero_at) = match refractometer.zero {
+            instrument::Zero::Known(correction) => {
+                let (zero, two_point) = of_correction(correction);
+                (zero, two_point, None)
+            }
+            instrument::Zero::SetAt(at) => (None, None, Some(kelvin(at).into())),
+        };
         Self::Refractometer(Refractometer {
-            compensated: Compensated {
-                low: kelvin(refractometer.low).into(),
-                high: kelvin(refractometer.high).into(),
-            },
-            zero: Some(refractometer.zero),
+            compensated,
+            uncompensated: compensated.is_none().then_some(true),
+            zero,
+            set_to_zero_at,
+            two_point,
             resolution: Some(refractometer.graduation.resolution),
             uncertainty: Some(refractometer.graduation.uncertainty),
         })
+    }
+}
+
+fn of_correction(correction: instrument::Correction) -> (Option<f64>, Option<[CheckPoint; 2]>) {
+    match correction {
+        instrument::Correction::Offset(offset) => (Some(offset), None),
+        instrument::Correction::TwoPoint(points) => {
+            let point = |point: instrument::Point| CheckPoint {
+                shown: point.shown,
+                expected: point.expected,
+            };
+            (None, Some(points.map(point)))
+        }
     }
 }

@@ -5,7 +5,7 @@ pub use day::DayInputs;
 pub use evaporator::{Evaporator, Heat, LeftInPan, Pan, PanKind, PanRun};
 pub use finish::{Container, Finishing, Target};
 pub use fuel::{Efficiency, Fuel, Moisture, Wood};
-pub use instrument::{Compensated, Hydrometer, HydrometerScale, Instrument, Refractometer};
+pub use instrument::{CheckPoint, Compensated, Hydrometer, HydrometerScale, Instrument, Refractometer, Span};
 pub use membrane::{Element, Membrane, Polarisation, Pump, PumpPoint, Run, TemperatureModel, Until, Warming};
 pub use sap::{Sap, SapReading};
 

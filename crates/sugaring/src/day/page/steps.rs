@@ -206,25 +206,26 @@ pub(crate) fn done(page: &mut Page, plan: &DayPlan, step: &Step, face: Face) {
     }
     let hydrometer = plan.marks.iter().find(|m| m.temperature.si() > 350.0);
     if let Some(name) = hydrometer.map(|m| m.instrument.as_str()) {
-        let calibrated = plan.inputs.instruments.iter().find_map(|(key, kind)| match kind {
-            crate::day::inputs::Instrument::Hydrometer(h) if key == name => Some(h.calibrated_at),
+        let float = plan.inputs.instruments.iter().find_map(|(key, kind)| match kind {
+            crate::day::inputs::Instrument::Hydrometer(h) if key == name => Some((h.calibrated_at, h.scale)),
             _ => None,
         });
-        let base = calibrated.map_or_else(
+        let (scale, decimals) = float.map_or(("Brix scale", 1), |(_, scale)| scale.on_page());
+        let base = float.map(|(calibrated_at, _)| calibrated_at).map_or_else(
             || String::from("60 °F"),
             |t| match t.unit {
                 Some(unit) => unit.with_symbol(&significant(unit.from_si(t.value.value), 4)),
                 None => face.round_temperature(t.value),
             },
         );
-        page.row("", &format!("The hydrometer decides (Brix scale for {base}):"));
+        page.row("", &format!("The hydrometer decides ({scale} for {base}):"));
         let marks: Vec<String> = plan
             .marks
             .iter()
             .filter(|m| m.instrument == name && (m.temperature.si() - 288.706).abs() > 0.1)
             .map(|m| {
                 let at = format!("{} ", face.round_temperature(crate::units::kelvin(m.temperature.si())));
-                format!("{at:>7} {}", fixed(m.reading, 1))
+                format!("{at:>7} {}", fixed(m.reading, decimals))
             })
             .collect();
         page.row("", &marks.join("   "));

@@ -2,13 +2,15 @@
 
 use crate::{
     day::{
+        data,
         inputs::{self, DayInputs},
         resolve::{Resolver, exact, limits as range, uncertainty},
         slots::{Shape, Slot},
     },
     digits::significant,
     error::{Error, ErrorKind},
-    instrument::{Hydrometer, Instrument, Reading, Refractometer, reading},
+    form::Node,
+    instrument::{Hydrometer, Instrument, Reading, reading},
     sucrose,
     units::{Temperature, Value, brix, table},
 };
@@ -53,48 +55,8 @@ pub(crate) fn instruments(inputs: &DayInputs) -> Result<Vec<(String, Instrument)
 }
 
 fn instrument(given: &inputs::Instrument) -> Result<Instrument, Error> {
-    Ok(match given {
-        inputs::Instrument::Hydrometer(h) => {
-            let made = || {
-                exact(&h.calibrated_at, "calibrated_at")?;
-                let mut made = Hydrometer::brix(h.calibrated_at.value)?;
-                if let Some(expansion) = &h.glass_expansion {
-                    exact(expansion, "glass_expansion")?;
-                    made = made.with_glass_expansion(expansion.value)?;
-                }
-                if let Some(offset) = h.offset {
-                    made = made.with_offset(offset)?;
-                }
-                if let Some(step) = h.resolution {
-                    made = made.with_resolution(step)?;
-                }
-                if let Some(u) = h.uncertainty {
-                    made = made.with_uncertainty(u)?;
-                }
-                Ok(made)
-            };
-            Instrument::Hydrometer(made().map_err(|e: Error| e.within("hydrometer"))?)
-        }
-        inputs::Instrument::Refractometer(r) => {
-            let made = || {
-                exact(&r.compensated.low, "compensated.low")?;
-                exact(&r.compensated.high, "compensated.high")?;
-                let mut made = Refractometer::compensated(r.compensated.low.value, r.compensated.high.value)
-                    .map_err(|e| e.within("compensated"))?;
-                if let Some(zero) = r.zero {
-                    made = made.with_zero(zero)?;
-                }
-                if let Some(step) = r.resolution {
-                    made = made.with_resolution(step)?;
-                }
-                if let Some(u) = r.uncertainty {
-                    made = made.with_uncertainty(u)?;
-                }
-                Ok(made)
-            };
-            Instrument::Refractometer(made().map_err(|e: Error| e.within("refractometer"))?)
-        }
-    })
+    let tree = data::echo_of_instrument(given);
+    Instrument::read(&Node::argument(&tree, ""))
 }
 
 pub(crate) fn resolve(

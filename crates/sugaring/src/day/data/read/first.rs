@@ -3,10 +3,12 @@
 use crate::{
     day::{
         data::read::keys::{given, needed, number, optional, text},
-        inputs::{Air, Compensated, Hydrometer, HydrometerScale, Instrument, Refractometer, Sap, SapReading},
+        inputs::{
+            Air, CheckPoint, Compensated, Hydrometer, HydrometerScale, Instrument, Refractometer, Sap, SapReading, Span,
+        },
     },
     error::Error,
-    form::Node,
+    form::{Node, Tree},
 };
 use alloc::string::ToString;
 
@@ -64,36 +66,74 @@ pub(crate) fn instrument(node: &Node<'_>) -> Result<Instrument, Error> {
                 "calibrated_at",
                 "glass_expansion",
                 "offset",
+                "two_point",
+                "span",
                 "resolution",
                 "uncertainty",
             ],
             &[],
         )?;
-        inner
-            .required("scale")?
-            .choice(&["brix"], &["baume", "relative_density"])?;
+        let names = HydrometerScale::NAMES.map(|(name, _)| name);
+        let scale = inner.required("scale")?.choice(&names, &[])?;
         return Ok(Instrument::Hydrometer(Hydrometer {
-            scale: HydrometerScale::Brix,
+            scale: HydrometerScale::named(scale),
             calibrated_at: needed(&inner, "calibrated_at")?,
             glass_expansion: given(&inner, "glass_expansion")?,
             offset: number(&inner, "offset")?,
+            two_point: optional(&inner, "two_point", two_point)?,
+            span: optional(&inner, "span", |span| {
+                span.keys(&["low", "high"], &[])?;
+                Ok(Span {
+                    low: span.required("low")?.number()?,
+                    high: span.required("high")?.number()?,
+                })
+            })?,
             resolution: number(&inner, "resolution")?,
             uncertainty: number(&inner, "uncertainty")?,
         }));
     }
     inner.keys(
-        &["compensated", "zero", "resolution", "uncertainty"],
-        &["uncompensated", "two_point"],
+        &[
+            "compensated",
+            "uncompensated",
+            "zero",
+            "set_to_zero_at",
+            "two_point",
+            "resolution",
+            "uncertainty",
+        ],
+        &[],
     )?;
-    let range = inner.required("compensated")?;
-    range.keys(&["low", "high"], &[])?;
     Ok(Instrument::Refractometer(Refractometer {
-        compensated: Compensated {
-            low: needed(&range, "low")?,
-            high: needed(&range, "high")?,
-        },
+        compensated: optional(&inner, "compensated", |range| {
+            range.keys(&["low", "high"], &[])?;
+            Ok(Compensated {
+                low: needed(range, "low")?,
+                high: needed(range, "high")?,
+            })
+        })?,
+        uncompensated: optional(&inner, "uncompensated", |flag| match flag.tree() {
+            Tree::Bool(flag) => Ok(*flag),
+            _ => Err(flag.unreadable("true")),
+        })?,
         zero: number(&inner, "zero")?,
+        set_to_zero_at: given(&inner, "set_to_zero_at")?,
+        two_point: optional(&inner, "two_point", two_point)?,
         resolution: number(&inner, "resolution")?,
         uncertainty: number(&inner, "uncertainty")?,
     }))
+}
+
+fn two_point(node: &Node<'_>) -> Result<[CheckPoint; 2], Error> {
+    let point = |node: &Node<'_>| {
+        node.keys(&["shown", "expected"], &[])?;
+        Ok(CheckPoint {
+            shown: node.required("shown")?.number()?,
+            expected: node.required("expected")?.number()?,
+        })
+    };
+    match node.list()?.as_slice() {
+        [low, high] => Ok([point(low)?, point(high)?]),
+        _ => Err(node.unreadable("a list of two points")),
+    }
 }
