@@ -15,6 +15,7 @@
 
 pub use any::Instrument;
 pub use barometer::{BAROMETER, Barometer};
+pub use card::{Card, Mark, card, usual_temperatures};
 pub use chart::{ChartMark, ChartRow, DensityChart, chart};
 pub use check::Check;
 pub use hydrometer::{HYDROMETER, Hydrometer};
@@ -27,6 +28,7 @@ pub(crate) use refractometer::{Compensation, Zero};
 
 mod any;
 mod barometer;
+mod card;
 mod chart;
 mod check;
 mod correction;

@@ -32,6 +32,7 @@ pub use scale::{
     ApparentRelativeDensity2020, Baume2020, Baume6060F, Marks, OnScale, RelativeDensity204, RelativeDensity2020,
     RelativeDensity6060F, Scale,
 };
+pub use system::System;
 pub use text::parse;
 pub use unit::Unit;
 pub use value::{
@@ -57,6 +58,7 @@ mod refusal;
 mod scale;
 mod schema;
 mod spelling;
+mod system;
 mod text;
 mod unit;
 mod value;

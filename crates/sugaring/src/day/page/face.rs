@@ -3,49 +3,11 @@
 use crate::{
     day::{inputs::DayInputs, plan::Figure},
     digits::{fixed, padded, significant},
-    error::Error,
     form::Tree,
     math,
-    units::{Given, Length, Temperature, Unit, Value, kg, litre, table},
+    units::{Given, Length, System, Temperature, Unit, Value, kg, litre, table},
 };
 use alloc::{format, string::String};
-
-/// The units of a page.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum System {
-    /// As most inputs were.
-    #[default]
-    AsGiven,
-    /// Gallons, pounds, °F, inches.
-    Us,
-    /// Litres, kilograms, °C, millimetres.
-    Metric,
-}
-
-impl System {
-    /// Every system, by its name in data and other languages.
-    pub const NAMES: [(&'static str, Self); 3] =
-        [("as_given", Self::AsGiven), ("us", Self::Us), ("metric", Self::Metric)];
-
-    /// The system of that name.
-    ///
-    /// # Errors
-    /// Unknown name.
-    ///
-    /// ```
-    /// use sugaring::day::System;
-    /// assert_eq!(System::named("us"), Ok(System::Us));
-    /// let error = System::named("metrik").unwrap_err();
-    /// assert_eq!(error.to_string(), "system has the unknown name \"metrik\"; nearest: metric");
-    /// ```
-    pub fn named(name: &str) -> Result<Self, Error> {
-        let found = Self::NAMES.into_iter().find(|(known, _)| *known == name);
-        let names = || Self::NAMES.into_iter().map(|(known, _)| known);
-        found
-            .map(|(_, system)| system)
-            .ok_or_else(|| Error::unknown_name("system", name, names()))
-    }
-}
 
 /// How a page writes its numbers.
 #[derive(Clone, Copy, Debug)]

@@ -1,6 +1,6 @@
 //! The page that a person carries into the sugarhouse.
 
-pub use face::System;
+pub use crate::units::System;
 
 pub(crate) use face::Face;
 
