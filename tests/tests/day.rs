@@ -227,7 +227,7 @@ fn typed_inputs_plan_the_same_day() {
     let typed = day::plan(&typed).unwrap();
     assert_eq!(read.totals, typed.totals);
     assert_eq!(read.steps, typed.steps);
-    assert_eq!(read.page(day::System::Metric), typed.page(day::System::Metric));
+    assert_eq!(read.page(System::Metric), typed.page(System::Metric));
     // What a typed day is echoed as plans the same day again.
     let again = day::plan(&DayInputs::from_json(&typed.inputs.to_json().unwrap()).unwrap()).unwrap();
     assert_eq!(again.totals, typed.totals);
@@ -253,7 +253,7 @@ fn the_least_day_ends_at_the_draw() {
 #[test]
 fn a_page_is_seventy_columns_wide() {
     for plan in [plan(100), without_membrane(0)] {
-        for system in [day::System::Us, day::System::Metric, day::System::AsGiven] {
+        for system in [System::Us, System::Metric, System::AsGiven] {
             for line in plan.page(system).lines() {
                 assert!(line.chars().count() <= 70, "{line}");
                 assert_eq!(line, line.trim_end());

@@ -362,7 +362,7 @@ proptest! {
         match DayInputs::from_tree(&tree).and_then(|inputs| day::plan(&inputs)) {
             Ok(plan) => {
                 holds(&plan)?;
-                let _ = (plan.to_string(), plan.page(day::System::Us));
+                let _ = (plan.to_string(), plan.page(System::Us));
             }
             Err(error) => {
                 prop_assert!(!error.to_string().is_empty() && !error.argument().is_empty());

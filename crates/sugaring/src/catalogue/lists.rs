@@ -3,6 +3,7 @@ use crate::{
     day,
     error::{Error, ErrorKind},
     finish::JurisdictionRow,
+    instrument::InstrumentRow,
     relation::Relation,
     units::{Unit, table::ALL},
 };
@@ -28,6 +29,12 @@ pub fn units() -> &'static [&'static Unit] {
 #[must_use]
 pub fn jurisdictions() -> &'static [JurisdictionRow] {
     JurisdictionRow::all()
+}
+
+/// What instruments at hand usually show, and how surely: what to take where nobody tested them.
+#[must_use]
+pub fn instruments() -> &'static [InstrumentRow] {
+    InstrumentRow::all()
 }
 
 /// Every kind of error that the core makes.

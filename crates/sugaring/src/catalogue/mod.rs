@@ -5,7 +5,7 @@
 
 pub use ask::{ask, ask_lanes, asks};
 pub use function::{Argument, Function, Kind};
-pub use lists::{error_kinds, functions, jurisdictions, numbers, relations, schema, schemas, units};
+pub use lists::{error_kinds, functions, instruments, jurisdictions, numbers, relations, schema, schemas, units};
 
 #[doc(hidden)]
 pub use table::rows;

@@ -12,6 +12,7 @@
 
 pub use container::{Container, Material};
 pub use fill::{HOT_FILL, hot_fill};
+pub use legal::{Density, Legality, legal};
 pub use pack::{Because, PACK, PackedRow, Packing, Rest, pack};
 pub use point::{FINISHING_POINT, FinishingPoint, finishing_point};
 pub use remark::PackingRemark;
@@ -21,6 +22,7 @@ pub use crate::jurisdiction::{CHECK_LOCAL_RULE, JurisdictionRow};
 mod bottles;
 mod container;
 mod fill;
+mod legal;
 mod pack;
 mod point;
 mod remark;

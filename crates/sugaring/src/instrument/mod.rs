@@ -22,6 +22,7 @@ pub use hydrometer::{HYDROMETER, Hydrometer};
 pub use reading::{Reading, reading};
 pub use refractometer::{REFRACTOMETER, Refractometer};
 pub use thermometer::{THERMOMETER, Thermometer};
+pub use typical::{InstrumentRow, Of, Typical};
 
 pub(crate) use correction::{Correction, Point};
 pub(crate) use refractometer::{Compensation, Zero};
@@ -40,3 +41,4 @@ mod marking;
 mod reading;
 mod refractometer;
 mod thermometer;
+mod typical;

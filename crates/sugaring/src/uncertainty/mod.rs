@@ -7,6 +7,7 @@ pub use limits::{FROM_LIMITS, FROM_RESOLUTION, from_limits, from_resolution};
 pub use normal::{NORMAL_QUANTILE, normal_quantile};
 
 pub(crate) use draws::Draws;
+pub(crate) use normal::normal_probability;
 pub(crate) use order::quantile;
 
 mod draws;

@@ -73,10 +73,6 @@ pub(super) fn normal_quantile_at(p: f64) -> f64 {
 /// Probability that a normal value lies below `x` standard deviations above the mean.
 ///
 /// Φ(x) = erfc(−x/√2)/2
-#[cfg_attr(
-    not(test),
-    expect(dead_code, reason = "the margin over a legal density will ask for it")
-)]
 pub(crate) fn normal_probability(x: f64) -> f64 {
     0.5 * math::erfc(-x * core::f64::consts::FRAC_1_SQRT_2)
 }
