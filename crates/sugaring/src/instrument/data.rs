@@ -327,8 +327,13 @@ fn points(
             expected: read(node, "expected")?,
         })
     };
-    set(node, Correction::through(point(low)?, point(high)?, unit))
+    set(node, Correction::through(point(low)?, point(high)?, unit, POINTS))
 }
+
+const POINTS: [[&str; 2]; 2] = [
+    ["[0].shown", "two_point[1].shown"],
+    ["[0].expected", "two_point[1].expected"],
+];
 
 /// A temperature in the unit in which it is shortest and reads back to the bit.
 fn temperature(kelvin: f64) -> Tree {
@@ -373,5 +378,149 @@ impl Map {
 
     fn tree(self) -> Tree {
         Tree::Map(self.0)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{
+        air::StationPressure,
+        instrument::{Check, reading},
+        units::{brix, deg_c, deg_f, delta_c, kpa, metre, pa, per_kelvin},
+    };
+    use alloc::string::ToString;
+    use proptest::prelude::*;
+
+    /// By way of the text as well: the plan and other languages write it so.
+    macro_rules! reads_back {
+        ($($made:expr => $kind:ident),+ $(,)?) => { $(
+            let made: $kind = $made;
+            let tree = made.to_tree();
+            prop_assert_eq!($kind::read(&Node::argument(&tree, "instrument")), Ok(made));
+            #[cfg(feature = "json")]
+            {
+                let text = Tree::from_json(&tree.to_json().unwrap()).unwrap();
+                prop_assert_eq!($kind::read(&Node::argument(&text, "instrument")), Ok(made));
+            }
+        )+ };
+    }
+
+    fn refused(kind: &'static str, keys: &[(&'static str, Tree)]) -> String {
+        let tree = Tree::map([(kind, Tree::map(keys.iter().cloned()))]);
+        let node = Node::argument(&tree, "instrument");
+        let error = match kind {
+            "hydrometer" => Hydrometer::read(&node).map(drop),
+            "refractometer" => Refractometer::read(&node).map(drop),
+            "thermometer" => Thermometer::read(&node).map(drop),
+            _ => Barometer::read(&node).map(drop),
+        };
+        error.unwrap_err().to_string()
+    }
+
+    #[test]
+    fn slips_name_their_key() {
+        let point = |shown: f64, expected: f64| {
+            Tree::map([("shown", shown), ("expected", expected)].map(|(k, x)| (k, Tree::from(x))))
+        };
+        let glass = [("scale", Tree::from("brix")), ("calibrated_at", Tree::from("60 °F"))];
+        let with = |key, value| refused("hydrometer", &[&glass[..], &[(key, value)]].concat());
+        assert_eq!(
+            with("ofset", Tree::from(1.0)),
+            "instrument.hydrometer has the unknown name \"ofset\"; nearest: offset",
+        );
+        assert_eq!(
+            with("offset", Tree::from(36.0)),
+            "instrument.hydrometer.offset = 36 °Bx is outside -10 to 10 °Bx",
+        );
+        assert_eq!(
+            with("uncertainty", Tree::from(-0.1)),
+            "instrument.hydrometer.uncertainty = -0.1 °Bx is outside 0 to 10 °Bx",
+        );
+        assert_eq!(
+            with("uncertainty", Tree::from(f64::INFINITY)),
+            "instrument.hydrometer.uncertainty = infinity is not a finite number",
+        );
+        assert_eq!(
+            with("two_point", Tree::List(Vec::from([point(0.0, 0.0)]))),
+            "instrument.hydrometer.two_point = […] cannot be read; a list of two points is needed",
+        );
+        assert_eq!(
+            with("two_point", Tree::List(Vec::from([point(60.0, 60.0), point(0.0, 0.0)]))),
+            "instrument.hydrometer.two_point[0].shown = 60 °Bx does not fit two_point[1].shown = 0 °Bx; the low check comes \
+             first",
+        );
+        let paper = [("scale", Tree::from("baume")), ("calibrated_at", Tree::from("60 °F"))];
+        assert_eq!(
+            refused("hydrometer", &paper),
+            "instrument.hydrometer.scale has the unknown name \"baume\"; nearest: baume_20_20, baume_60_60_f",
+        );
+        assert_eq!(
+            refused(
+                "hydrometer",
+                &[("scale", Tree::from("brix")), ("calibrated_at", Tree::from("60 °C"))]
+            ),
+            "instrument.hydrometer.calibrated_at = 60 °C is outside 0 to 40 °C; 60 °F is 15.56 °C: write deg_f(60)",
+        );
+        assert_eq!(
+            refused("refractometer", &[("uncompensated", Tree::from(false))]),
+            "instrument.refractometer.uncompensated = false cannot be read; true is needed",
+        );
+        assert_eq!(
+            refused("thermometer", &[("offset", Tree::from("60 °C"))]),
+            "instrument.thermometer.offset = 60 °C is a temperature; a difference of temperatures is needed: write \
+             delta_c or delta_f",
+        );
+        assert_eq!(
+            refused("barometer", &[("set_to_sea_level", Tree::from("41 kPa"))]),
+            "instrument.barometer.set_to_sea_level = 41 kPa is an absolute pressure; a length is needed",
+        );
+    }
+
+    proptest! {
+        #[test]
+        fn every_instrument_reads_back_to_the_bit(
+            t in 0.0..40.0_f64, w in 0.0..40.0_f64, x in -0.04..0.04_f64, u in 0.0..0.05_f64, p in 90.0..105.0_f64,
+        ) {
+            let air = StationPressure::measured(kpa(p)).unwrap();
+            for name in Marking::names() {
+                let bare = Hydrometer::marked(Marking::named(name).unwrap(), deg_f(t + 40.0)).unwrap();
+                let set = bare.with_offset(x).unwrap().with_uncertainty(u).unwrap().with_resolution(u / 3.0).unwrap();
+                let spanned = set.with_glass_expansion(per_kelvin(1e-3 * u)).unwrap().with_span(x, w + 1.0).unwrap();
+                let check = |strength: f64| Check {
+                    reading: reading(bare.reading(brix(strength).unwrap(), deg_c(t)).unwrap().get() + x),
+                    brix: brix(strength).unwrap(),
+                    temperature: deg_c(t),
+                };
+                reads_back! {
+                    bare => Hydrometer,
+                    spanned => Hydrometer,
+                    bare.two_point(check(w), check(w + 40.0)).unwrap() => Hydrometer,
+                }
+            }
+            let hand = Refractometer::compensated(deg_c(t), deg_f(t + 80.0)).unwrap();
+            let plain = Refractometer::uncompensated().with_resolution(u).unwrap();
+            let check = |strength: f64| Check {
+                reading: reading(strength + x),
+                brix: brix(strength).unwrap(),
+                temperature: deg_c(20.0),
+            };
+            let probe = Thermometer::plain().with_offset(delta_c(x)).unwrap().with_resolution(delta_c(u)).unwrap();
+            let checked = Thermometer::two_point(deg_c(10.0 * x), deg_c(99.0 + x), air).unwrap();
+            let stem = probe.with_emergent_stem(delta_c(w), deg_c(t)).unwrap();
+            let hung = Barometer::set_to_sea_level(metre(10.0 * w)).unwrap();
+            reads_back! {
+                hand => Refractometer,
+                plain.with_zero(x).unwrap() => Refractometer,
+                plain.set_to_zero_at(deg_c(t + 5.0)).unwrap() => Refractometer,
+                plain.two_point(check(w), check(w + 40.0)).unwrap() => Refractometer,
+                probe => Thermometer,
+                checked => Thermometer,
+                Thermometer::zeroed_in_boiling_water(deg_c(99.0 + x), air).unwrap() => Thermometer,
+                stem.with_stem_expansion(per_kelvin(1e-3 * u)).unwrap() => Thermometer,
+                Barometer::station().with_offset(kpa(x)).unwrap() => Barometer,
+                hung.with_uncertainty(pa(u)).unwrap().with_resolution(kpa(u)).unwrap() => Barometer,
+            }
+        }
     }
 }

@@ -2,7 +2,7 @@ use alloc::{format, string::String};
 
 use super::{
     Check, Reading,
-    correction::{Correction, Point},
+    correction::{CHECKS, Correction, Point, reach},
     float::{BRACKET, Float},
     graduation::Graduation,
     marking::Marking,
@@ -14,7 +14,7 @@ use crate::{
     math,
     relation::{Range, Relation, Source},
     sucrose,
-    units::{Brix, Measured, PerKelvin, Scale, Temperature, Value, measured, table},
+    units::{Brix, Measured, PerKelvin, Scale, Temperature, Value, baume_20_20, measured, table},
 };
 
 /// A glass hydrometer, with marks in °Brix, on a density scale of the trade, or in kg/m³.
@@ -201,9 +201,22 @@ impl Hydrometer {
     /// assert_eq!(format!("{:.1}", tested.reading(brix(66.9)?, deg_f(211.0))?), "59.3");
     /// # Ok::<(), sugaring::Error>(())
     /// ```
+    /// ```
+    /// # use sugaring::{instrument::{Hydrometer, reading}, units::*};
+    /// let error = Hydrometer::brix(deg_f(60.0))?.zeroed(reading(36.0), brix(66.9)?, deg_f(60.0)).unwrap_err();
+    /// assert_eq!(
+    ///     error.to_string(),
+    ///     "offset = -30.9 °Bx is outside -10 to 10 °Bx; 36 looks like degrees Baumé: read the Brix scale beside it",
+    /// );
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
     pub fn zeroed(&self, reading: Reading, brix: Brix, temperature: Temperature) -> Result<Self, Error> {
         let point = self.point(reading, brix, temperature)?;
         self.with_offset(point.shown - point.expected)
+            .map_err(|error| match self.other_scale(point) {
+                Some(slip) => error.with_hint(slip),
+                None => error,
+            })
     }
 
     /// This one, corrected by a straight line through two checks, and read between them only.
@@ -234,7 +247,7 @@ impl Hydrometer {
             let point = self.point(check.reading, check.brix, check.temperature);
             point.map_err(|error| error.within(name))
         };
-        let correction = Correction::through(of("low", low)?, of("high", high)?, self.marking.unit())?;
+        let correction = Correction::through(of("low", low)?, of("high", high)?, self.marking.unit(), CHECKS)?;
         Ok(Self { correction, ..*self })
     }
 
@@ -253,6 +266,23 @@ impl Hydrometer {
             shown: shown.get(),
             expected: expected.get(),
         })
+    }
+
+    /// The slip that explains a check far from what was expected: the other scale of a double paper.
+    #[cold]
+    fn other_scale(&self, point: Point) -> Option<String> {
+        let number = digits::significant(point.shown, 6);
+        let beside = self.marking.brix(point.expected, self.float.calibrated_at)?;
+        let baume = <baume_20_20 as Scale>::MARKS.mark(beside);
+        match self.marking {
+            Marking::Brix if (point.shown - baume).abs() < 1.0 => Some(format!(
+                "{number} looks like degrees Baumé: read the Brix scale beside it"
+            )),
+            Marking::On(..) if (point.shown - beside).abs() < 1.0 => Some(format!(
+                "{number} looks like °Brix: read the scale that the instrument was said to have"
+            )),
+            _ => None,
+        }
     }
 
     /// What the liquid is that shows `reading` at `temperature`.
@@ -306,18 +336,14 @@ impl Hydrometer {
             let at = format!("temperature = {}", unit.show(unit.from_si(kelvin)));
             return Err(Error::inconsistent("reading", &self.marking.unit().show(shown), &at).with_hint(slip));
         }
-        let mark = self.correction.corrected(shown);
-        let beside = self.marking.brix(mark, self.float.calibrated_at);
-        let brix = beside
-            .and_then(|beside| self.float.brix(beside, kelvin))
-            .unwrap_or(f64::NAN);
-        // A reading of water, fed back, may come out a rounding below nothing.
-        if !(-1e-9..=DENSEST + 1e-9).contains(&brix) {
-            return Err(self.off_scale(shown, kelvin));
+        match self.strength(shown, kelvin) {
+            // A reading of water, fed back, may come out a rounding below nothing.
+            Some((beside, brix)) if (-1e-9..=DENSEST + 1e-9).contains(&brix) => {
+                let brix = brix.clamp(0.0, DENSEST);
+                Ok(measured(Brix::trusted(brix), self.uncertainty_at(beside, brix, kelvin)))
+            }
+            _ => Err(self.off_scale(shown, kelvin)),
         }
-        let brix = Brix::trusted(brix.clamp(0.0, DENSEST));
-        let uncertainty = self.uncertainty_at(beside.unwrap_or(SYRUP), brix.get(), kelvin);
-        Ok(measured(brix, uncertainty))
     }
 
     /// Where it floats: the mark that a liquid of `brix` shows at `temperature`.
@@ -325,7 +351,7 @@ impl Hydrometer {
     /// ρ(r, t₀) = ρ(w, t) \[1 + β (t − t₀)\], solved for r; symbols as for [`Hydrometer::truth`]
     ///
     /// # Errors
-    /// Out of range or not finite.
+    /// Out of range or not finite, also where the mark would lie beyond its paper or its two checks.
     /// # Source
     /// As [`Hydrometer::truth`], of which it is the inverse.
     /// # Examples
@@ -347,9 +373,12 @@ impl Hydrometer {
     pub fn reading(&self, brix: Brix, temperature: Temperature) -> Result<Reading, Error> {
         let brix = HYDROMETER.check(2, brix.get())?;
         let kelvin = HYDROMETER.check(1, temperature.si())?;
-        match self.shows(brix, kelvin) {
-            Some(mark) => Ok(reading(mark)),
-            None => Err(Error::no_convergence("reading")),
+        let Some(mark) = self.shows(brix, kelvin) else {
+            return Err(Error::no_convergence("reading"));
+        };
+        match self.on_paper(mark) {
+            Ok(()) => Ok(reading(mark)),
+            Err(beyond) => Err(self.off_paper(brix, kelvin, &beyond)),
         }
     }
 
@@ -384,6 +413,13 @@ impl Hydrometer {
         }
     }
 
+    /// °Brix beside the mark `shown`, and of the liquid that shows it; `None` where no solution does.
+    fn strength(&self, shown: f64, kelvin: f64) -> Option<(f64, f64)> {
+        let mark = self.correction.corrected(shown);
+        let beside = self.marking.brix(mark, self.float.calibrated_at)?;
+        Some((beside, self.float.brix(beside, kelvin)?))
+    }
+
     /// What it shows, offset and all.
     fn shows(&self, brix: f64, kelvin: f64) -> Option<f64> {
         let beside = self.float.mark(brix, kelvin)?;
@@ -396,11 +432,32 @@ impl Hydrometer {
     /// Refuses a reading that its paper or its checks do not reach.
     fn on_paper(&self, shown: f64) -> Result<(), Error> {
         let unit = self.marking.unit();
-        if let Some((low, high)) = self.span.filter(|(low, high)| !(*low..=*high).contains(&shown)) {
+        // A mark that was computed may come back a rounding beyond.
+        let is_off = |low: f64, high: f64| {
+            let slack = 1e-9 * (high - low);
+            !(low - slack..=high + slack).contains(&shown)
+        };
+        if let Some((low, high)) = self.span.filter(|(low, high)| is_off(*low, *high)) {
             let error = Error::out_of_limits("reading", shown, unit, low, high);
             return Err(error.with_hint("its paper ends there: sap and syrup have hydrometers of their own"));
         }
         self.correction.covers("reading", shown, unit)
+    }
+
+    /// Why a liquid of `brix` shows no mark that its paper and its checks reach.
+    #[cold]
+    fn off_paper(&self, brix: f64, kelvin: f64, beyond: &Error) -> Error {
+        let (mut low, mut high) = (0.0_f64, DENSEST);
+        for (first, last) in [self.span, self.correction.ends()].into_iter().flatten() {
+            let ends = [first, last].map(|end| self.strength(end, kelvin).map(|(_, brix)| brix));
+            let [Some(weakest), Some(strongest)] = ends else {
+                continue;
+            };
+            (low, high) = (low.max(weakest), high.min(strongest));
+        }
+        let (low, high) = reach(low, high, DENSEST);
+        let error = Error::out_of_limits("brix", brix, &table::deg_brix, low, high);
+        error.with_hint(beyond.hint().unwrap_or_default())
     }
 
     #[cold]
@@ -436,7 +493,7 @@ impl Hydrometer {
 
     /// Of a truth `brix`, where the mark stands beside `beside`.
     fn uncertainty_at(&self, beside: f64, brix: f64, kelvin: f64) -> f64 {
-        let slope = self.marking.brix_per_mark(beside, self.float.calibrated_at);
+        let slope = self.correction.slope() * self.marking.brix_per_mark(beside, self.float.calibrated_at);
         let mut squares = self.graduation.squares() * (slope * slope);
         if kelvin > DENSITY_COVERED {
             let slope = sucrose::density_at(brix + 0.5, kelvin) - sucrose::density_at(brix - 0.5, kelvin);

@@ -1,6 +1,6 @@
 use super::{
     Check, Reading,
-    correction::{Correction, Point},
+    correction::{CHECKS, Correction, Point, reach},
     graduation::Graduation,
     reading,
 };
@@ -191,7 +191,7 @@ impl Refractometer {
             let point = self.point(check.reading, check.brix, check.temperature);
             point.map_err(|error| error.within(name))
         };
-        let correction = Correction::through(of("low", low)?, of("high", high)?, &table::deg_brix)?;
+        let correction = Correction::through(of("low", low)?, of("high", high)?, &table::deg_brix, CHECKS)?;
         Ok(Self {
             zero: Zero::Known(correction),
             ..*self
@@ -267,27 +267,24 @@ impl Refractometer {
     pub fn truth(&self, reading: Reading, prism: Temperature) -> Result<Measured<Brix>, Error> {
         let shown = REFRACTOMETER.check(0, reading.get())?;
         let kelvin = self.works_at(prism)?;
-        if let Zero::Known(correction) = self.zero {
-            correction.covers("reading", shown, &table::deg_brix)?;
+        self.checked(shown)?;
+        match self.means(shown, kelvin) {
+            // A reading of water, fed back, may come out a rounding below nothing.
+            Some(brix) if (-1e-9..=SWEETEST + 1e-9).contains(&brix) => {
+                let brix = brix.clamp(0.0, SWEETEST);
+                Ok(measured(Brix::trusted(brix), self.uncertainty_at(shown, brix, kelvin)))
+            }
+            _ => Err(self.off_scale(shown, kelvin)),
         }
-        let brix = self.means(shown, kelvin).unwrap_or(f64::NAN);
-        let rounding = self.rounding();
-        if !(-rounding..=SWEETEST + rounding).contains(&brix) {
-            return Err(self.off_scale(shown, kelvin));
-        }
-        let mut squares = self.graduation.squares();
-        if matches!(self.compensation, Compensation::None) {
-            squares += CORRECTED * CORRECTED / 3.0;
-        }
-        Ok(measured(Brix::trusted(brix.clamp(0.0, SWEETEST)), math::sqrt(squares)))
     }
 
     /// What it shows in a liquid of `brix` while the prism is at `prism`.
     ///
-    /// r = w + z; symbols as for [`Refractometer::truth`]
+    /// r = w + z, and without a correction of its own n(r − z, 20 °C) = n(w, t), solved for r; symbols as for
+    /// [`Refractometer::truth`]
     ///
     /// # Errors
-    /// As [`Refractometer::truth`], of which it is the inverse.
+    /// As [`Refractometer::truth`], of which it is the inverse; also where the mark would lie beyond its two checks.
     /// # Source
     /// The instrument's own correction.
     /// # Examples
@@ -306,9 +303,12 @@ impl Refractometer {
     pub fn reading(&self, brix: Brix, prism: Temperature) -> Result<Reading, Error> {
         let brix = REFRACTOMETER.check(1, brix.get())?;
         let kelvin = self.works_at(prism)?;
-        match self.shows(brix, kelvin) {
-            Some(shown) => Ok(reading(shown)),
-            None => Err(Error::no_convergence("reading")),
+        let Some(shown) = self.shows(brix, kelvin) else {
+            return Err(Error::no_convergence("reading"));
+        };
+        match self.checked(shown) {
+            Ok(()) => Ok(reading(shown)),
+            Err(beyond) => Err(self.beyond_checks(brix, kelvin, &beyond)),
         }
     }
 
@@ -339,12 +339,43 @@ impl Refractometer {
         }
     }
 
-    /// How far a mark that was computed may come back beyond the limits.
-    fn rounding(&self) -> f64 {
-        match (self.compensation, self.zero) {
-            (Compensation::Automatic { .. }, Zero::Known(Correction::Offset(_))) => 0.0,
-            _ => 1e-9,
+    /// Refuses a reading that its two checks do not reach.
+    fn checked(&self, shown: f64) -> Result<(), Error> {
+        match self.zero {
+            Zero::Known(correction) => correction.covers("reading", shown, &table::deg_brix),
+            Zero::SetAt(_) => Ok(()),
         }
+    }
+
+    /// Of a truth `brix`: how surely the scale is read, and how steeply the truth follows it there.
+    fn uncertainty_at(&self, shown: f64, brix: f64, kelvin: f64) -> f64 {
+        let (right, steps) = match self.zero {
+            Zero::Known(correction) => (correction.corrected(shown), correction.slope()),
+            Zero::SetAt(_) => (shown, 1.0),
+        };
+        if matches!(self.compensation, Compensation::Automatic { .. }) {
+            return steps * math::sqrt(self.graduation.squares());
+        }
+        let rise = |brix, kelvin| refractive_index_at(brix + 0.5, kelvin) - refractive_index_at(brix - 0.5, kelvin);
+        let slope = steps * rise(right, C20) / rise(brix, kelvin);
+        math::sqrt(slope * slope * self.graduation.squares() + CORRECTED * CORRECTED / 3.0)
+    }
+
+    /// Why a liquid of `brix` shows nothing that its two checks reach.
+    #[cold]
+    fn beyond_checks(&self, brix: f64, kelvin: f64, beyond: &Error) -> Error {
+        let ends = match self.zero {
+            Zero::Known(correction) => correction.ends(),
+            Zero::SetAt(_) => None,
+        };
+        let (first, last) = ends.unwrap_or((0.0, SWEETEST));
+        let (low, high) = reach(
+            self.means(first, kelvin).unwrap_or(0.0),
+            self.means(last, kelvin).unwrap_or(SWEETEST),
+            SWEETEST,
+        );
+        let error = Error::out_of_limits("brix", brix, &table::deg_brix, low, high);
+        error.with_hint(beyond.hint().unwrap_or_default())
     }
 
     #[cold]
@@ -474,8 +505,11 @@ mod tests {
                 own.two_point(at(0.0, z), at(85.0, z)).unwrap(),
             ];
             for instrument in all {
-                let shown = instrument.reading(brix(w).unwrap(), deg_c(t)).unwrap();
                 // At the ends of two points what is shown at another temperature lies beyond.
+                let Ok(shown) = instrument.reading(brix(w).unwrap(), deg_c(t)) else {
+                    prop_assert!(!(2.0..=80.0).contains(&w), "{:?} {}", instrument, w);
+                    continue;
+                };
                 if let Ok(truth) = instrument.truth(shown, deg_c(t)) {
                     prop_assert!((truth.value.get() - w).abs() < 1e-9, "{:?} {}", instrument, truth.value);
                 } else {

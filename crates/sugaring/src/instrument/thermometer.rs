@@ -68,7 +68,7 @@ impl Thermometer {
     /// cancel. The standard uncertainty is 0.25 K, and what the pressure's own makes of it.
     ///
     /// # Errors
-    /// Out of range, where it is more than 15 K off, or not finite.
+    /// Out of range, where it is more than 15 K off or the pressure's uncertainty negative or above 15 kPa, or not finite.
     /// # Source
     /// [`saturation_temperature`]; 0.2 to 0.3 K, common practice, no source.
     /// # Examples
@@ -99,7 +99,8 @@ impl Thermometer {
     /// t = (r − r₀) T(P) / (r₁ − r₀), all in °C
     ///
     /// # Errors
-    /// Out of range, where it is more than 15 K off at either point, or not finite.
+    /// Out of range, where it is more than 15 K off at either point or the pressure's uncertainty negative or above
+    /// 15 kPa, or not finite.
     /// # Source
     /// Ice of pure water in water melts at 0.00 °C; [`saturation_temperature`].
     /// # Examples
@@ -228,15 +229,19 @@ impl Thermometer {
     pub fn truth(&self, reading: Temperature) -> Result<Measured<Temperature>, Error> {
         let shown = THERMOMETER.check(0, reading.si())?;
         let column = self.correction.corrected(shown);
-        let kelvin = match self.stem {
-            None => column,
-            // Degrees outside times expansion stays below 0.3.
+        let slope = self.correction.slope();
+        let (kelvin, slope) = match self.stem {
+            None => (column, slope),
+            // Degrees outside times expansion stays at 0.3 or below.
             Some(stem) => {
                 let short = stem.expansion * stem.outside;
-                (column - short * stem.temperature) / (1.0 - short)
+                (
+                    (column - short * stem.temperature) / (1.0 - short),
+                    slope / (1.0 - short),
+                )
             }
         };
-        let uncertainty = math::sqrt(self.graduation.squares());
+        let uncertainty = slope * math::sqrt(self.graduation.squares());
         Ok(measured(
             Temperature::of_si(kelvin),
             TemperatureDifference::of_si(uncertainty),
@@ -270,7 +275,8 @@ impl Thermometer {
 /// Where water boils, and what the pressure's uncertainty makes of it, K.
 fn boiling(station: StationPressure) -> Result<(f64, f64), Error> {
     let at = saturation_temperature(station.pressure())?.si();
-    let (pascal, spread) = (station.pressure().si(), station.uncertainty().si());
+    let pascal = station.pressure().si();
+    let spread = STATION.check(station.uncertainty().si())?;
     let rise = (saturation_temperature_at(pascal + 100.0) - saturation_temperature_at(pascal - 100.0)) / 200.0;
     Ok((at, (rise * spread).abs()))
 }
@@ -305,6 +311,8 @@ pub static THERMOMETER: Relation = Relation {
 const OFFSET: Range = Range::new("offset", &table::delta_c, -FURTHEST, FURTHEST);
 const RESOLUTION: Range = Range::new("resolution", &table::delta_c, 0.0, FURTHEST);
 const UNCERTAINTY: Range = Range::new("uncertainty", &table::delta_c, 0.0, FURTHEST);
+/// A station pressure takes any uncertainty that it is given.
+const STATION: Range = Range::new("station.uncertainty", &table::kpa, 0.0, 15.0);
 const OUTSIDE: Range = Range::new("outside", &table::delta_c, 0.0, 150.0);
 const COLUMN: Range = Range::new("temperature", &table::deg_c, -30.0, 60.0);
 const STEM_EXPANSION: Range = Range::new("stem_expansion", &table::per_kelvin, 0.0, 2e-3);
@@ -335,6 +343,9 @@ mod tests {
         assert!((dial.truth(deg_c(99.4)).unwrap().value.si() - 371.763).abs() < 1e-3);
         let error = Thermometer::two_point(deg_c(0.4), deg_c(60.0), air()).unwrap_err();
         assert_eq!(error.to_string(), "boiling = 60 °C is outside 83.61 to 113.61 °C");
+        let unsure = air().with_uncertainty(kpa(-1.0));
+        let error = Thermometer::zeroed_in_boiling_water(deg_c(99.4), unsure).unwrap_err();
+        assert_eq!(error.to_string(), "station.uncertainty = -1 kPa is outside 0 to 15 kPa");
     }
 
     proptest! {
