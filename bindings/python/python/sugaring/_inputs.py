@@ -15,6 +15,7 @@ from ._sugaring import Quantity
 
 __all__ = [
     "Air",
+    "CheckPoint",
     "Compensated",
     "Container",
     "DayInputs",
@@ -58,6 +59,7 @@ __all__ = [
     "RunSinglePassSinglePass",
     "Sap",
     "SapReading",
+    "Span",
     "Target",
     "TemperatureModel",
     "TemperatureModelSingle",
@@ -108,6 +110,15 @@ class Air(TypedDict):
     """A barometer in the sugarhouse, not adjusted to sea level."""
     water_boils_at: NotRequired[Given[_u.Temperature]]
     """What plain water boils at, here, now: the best reading."""
+
+
+class CheckPoint(TypedDict):
+    """What an instrument showed, and what a right one would have."""
+
+    expected: float
+    """What a right one would have shown."""
+    shown: float
+    """What it showed."""
 
 
 class Compensated(TypedDict):
@@ -249,13 +260,17 @@ class Hydrometer(TypedDict):
     glass_expansion: NotRequired[Given[_u.PerKelvin]]
     """Cubical expansion of its glass; default 25e-6 per kelvin."""
     offset: NotRequired[float]
-    """What it reads too high, °Bx; default 0."""
+    """What it reads too high, in its own marks; default 0."""
     resolution: NotRequired[float]
-    """Step to which it is read, °Bx; adds step/√12 to the uncertainty."""
+    """Step to which it is read, in its own marks; adds step/√12 to the uncertainty."""
     scale: HydrometerScale
     """Its scale."""
+    span: NotRequired[Span]
+    """The least and the greatest mark on its paper."""
+    two_point: NotRequired[Sequence[CheckPoint]]
+    """Or two checks of it, the lower first; it is read between them only."""
     uncertainty: NotRequired[float]
-    """Standard uncertainty of its scale, °Bx."""
+    """Standard uncertainty of its scale, in its own marks."""
 
 
 class InstrumentHydrometer(TypedDict):
@@ -382,14 +397,20 @@ class PumpPoint(TypedDict):
 
 
 class Refractometer(TypedDict):
-    """A refractometer that corrects itself for temperature."""
+    """A refractometer: `compensated`, or `uncompensated`."""
 
-    compensated: Compensated
-    """Between which temperatures of its prism it does."""
+    compensated: NotRequired[Compensated]
+    """Between which temperatures of its prism it corrects itself."""
     resolution: NotRequired[float]
     """Step to which it is read, °Bx; adds step/√12 to the uncertainty."""
+    set_to_zero_at: NotRequired[Given[_u.Temperature]]
+    """Or the temperature of its prism at which its screw was turned to 0 in water."""
+    two_point: NotRequired[Sequence[CheckPoint]]
+    """Or two checks of it, the lower first; it is read between them only."""
     uncertainty: NotRequired[float]
     """Standard uncertainty of its scale, °Bx."""
+    uncompensated: NotRequired[bool]
+    """True where it does not: what it shows is right with its prism at 20 °C."""
     zero: NotRequired[float]
     """What it shows in water; default 0."""
 
@@ -437,6 +458,15 @@ class SapReading(TypedDict):
     """Temperature of the sap in a hydrometer's jar, of the prism of a refractometer; default the sap's."""
     value: float
     """The number on the instrument's own scale."""
+
+
+class Span(TypedDict):
+    """Where the paper of a hydrometer begins and ends."""
+
+    high: float
+    """The greatest mark."""
+    low: float
+    """The least mark."""
 
 
 class Target(TypedDict):
@@ -534,7 +564,7 @@ Efficiency: TypeAlias = EfficiencyOfGross | EfficiencyOfNet
 Heat: TypeAlias = HeatHeldLevel | HeatLevelDrop | HeatPower | HeatAreaRule
 """Heat into the liquid, however it is known."""
 
-HydrometerScale: TypeAlias = Literal["brix"]
+HydrometerScale: TypeAlias = Literal["brix"] | Literal["density"] | Literal["baume_20_20"] | Literal["baume_60_60_f"] | Literal["relative_density_20_20"] | Literal["relative_density_60_60_f"] | Literal["relative_density_20_4"] | Literal["apparent_relative_density_20_20"]
 """Scales of a hydrometer."""
 
 Instrument: TypeAlias = InstrumentHydrometer | InstrumentRefractometer

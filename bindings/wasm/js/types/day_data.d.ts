@@ -167,7 +167,23 @@ export interface Finishing {
 }
 
 /** Scales of a hydrometer. */
-export type HydrometerScale = "brix";
+export type HydrometerScale = "brix" | "density" | "baume_20_20" | "baume_60_60_f" | "relative_density_20_20" | "relative_density_60_60_f" | "relative_density_20_4" | "apparent_relative_density_20_20";
+
+/** Where the paper of a hydrometer begins and ends. */
+export interface Span {
+  /** The greatest mark. */
+  high: number;
+  /** The least mark. */
+  low: number;
+}
+
+/** What an instrument showed, and what a right one would have. */
+export interface CheckPoint {
+  /** What a right one would have shown. */
+  expected: number;
+  /** What it showed. */
+  shown: number;
+}
 
 /** A hydrometer. */
 export interface Hydrometer {
@@ -175,13 +191,17 @@ export interface Hydrometer {
   calibrated_at: Given<"temperature">;
   /** Cubical expansion of its glass; default 25e-6 per kelvin. */
   glass_expansion?: Given<"per_kelvin">;
-  /** What it reads too high, °Bx; default 0. */
+  /** What it reads too high, in its own marks; default 0. */
   offset?: number;
-  /** Step to which it is read, °Bx; adds step/√12 to the uncertainty. */
+  /** Step to which it is read, in its own marks; adds step/√12 to the uncertainty. */
   resolution?: number;
   /** Its scale. */
   scale: HydrometerScale;
-  /** Standard uncertainty of its scale, °Bx. */
+  /** The least and the greatest mark on its paper. */
+  span?: Span;
+  /** Or two checks of it, the lower first; it is read between them only. */
+  two_point?: readonly CheckPoint[];
+  /** Standard uncertainty of its scale, in its own marks. */
   uncertainty?: number;
 }
 
@@ -198,14 +218,20 @@ export interface Compensated {
   low: Given<"temperature">;
 }
 
-/** A refractometer that corrects itself for temperature. */
+/** A refractometer: `compensated`, or `uncompensated`. */
 export interface Refractometer {
-  /** Between which temperatures of its prism it does. */
-  compensated: Compensated;
+  /** Between which temperatures of its prism it corrects itself. */
+  compensated?: Compensated;
   /** Step to which it is read, °Bx; adds step/√12 to the uncertainty. */
   resolution?: number;
+  /** Or the temperature of its prism at which its screw was turned to 0 in water. */
+  set_to_zero_at?: Given<"temperature">;
+  /** Or two checks of it, the lower first; it is read between them only. */
+  two_point?: readonly CheckPoint[];
   /** Standard uncertainty of its scale, °Bx. */
   uncertainty?: number;
+  /** True where it does not: what it shows is right with its prism at 20 °C. */
+  uncompensated?: string;
   /** What it shows in water; default 0. */
   zero?: number;
 }
