@@ -63,6 +63,10 @@ pub(crate) fn erfc(x: f64) -> f64 {
     libm::erfc(x)
 }
 
+pub(crate) fn cos(x: f64) -> f64 {
+    libm::cos(x)
+}
+
 pub(crate) fn floor(x: f64) -> f64 {
     libm::floor(x)
 }

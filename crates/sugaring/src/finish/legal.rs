@@ -5,7 +5,7 @@ use crate::{
     error::Error,
     jurisdiction::{CHECK_LOCAL_RULE, JurisdictionRow},
     relation::Range,
-    uncertainty::normal_probability,
+    uncertainty::normal_probability_at,
     units::{Brix, Measured, Value, table},
 };
 
@@ -159,7 +159,7 @@ fn settled(margin: f64) -> f64 {
 /// Probability that a normal value of standard deviation `u` lies beyond a limit that is `-beyond` away.
 fn likely_below(beyond: f64, u: f64) -> f64 {
     if u > 0.0 {
-        normal_probability(beyond / u)
+        normal_probability_at(beyond / u)
     } else {
         f64::from(u8::from(beyond > 0.0))
     }

@@ -5,7 +5,7 @@ use crate::{
     error::Error,
     math,
     relation::{Range, Relation, Source},
-    units::{Ratio, Value, table},
+    units::{Ratio, Si, Value, table},
 };
 
 /// How many standard deviations above the mean a normal value lies with `probability` below it.
@@ -70,10 +70,48 @@ pub(super) fn normal_quantile_at(p: f64) -> f64 {
     if q < 0.0 { -x } else { x }
 }
 
-/// Probability that a normal value lies below `x` standard deviations above the mean.
+/// Probability that a normal value lies below `deviations` standard deviations above the mean.
 ///
 /// Φ(x) = erfc(−x/√2)/2
-pub(crate) fn normal_probability(x: f64) -> f64 {
+///
+/// | symbol | meaning | unit | range |
+/// |---|---|---|---|
+/// | x | standard deviations above the mean | 1 | −1e300 to 1e300 |
+/// | Φ | probability | 1 | 0 to 1 |
+///
+/// # Errors
+/// Out of range; not finite.
+/// # Source
+/// NIST Digital Library of Mathematical Functions, 7.17.
+/// # Examples
+/// ```
+/// use sugaring::uncertainty::normal_probability;
+/// assert_eq!(format!("{:.4}", normal_probability(1.96)?.value), "0.9750");
+/// assert_eq!(
+///     normal_probability(f64::NAN).unwrap_err().to_string(),
+///     "deviations = NaN is not a finite number"
+/// );
+/// # Ok::<(), sugaring::Error>(())
+/// ```
+pub fn normal_probability(deviations: f64) -> Result<Ratio, Error> {
+    let x = NORMAL_PROBABILITY.check(0, deviations)?;
+    Ok(Ratio::of_si(normal_probability_at(x)))
+}
+
+/// What [`normal_probability`] covers.
+pub static NORMAL_PROBABILITY: Relation = Relation {
+    name: "uncertainty::normal_probability",
+    inputs: &[Range::new("deviations", &table::fraction, -1e300, 1e300)],
+    output: &table::fraction,
+    source: Source::Published {
+        text: "NIST Digital Library of Mathematical Functions",
+        at: "7.17",
+    },
+    accuracy: "1 part in 1e14",
+};
+
+/// The kernel of [`normal_probability`].
+pub(crate) fn normal_probability_at(x: f64) -> f64 {
     0.5 * math::erfc(-x * core::f64::consts::FRAC_1_SQRT_2)
 }
 
@@ -208,17 +246,17 @@ mod tests {
             (1.96, 0.975_002_104_851_779_5),
             (5.0, 0.999_999_713_348_428_1),
         ] {
-            let found = normal_probability(x);
+            let found = normal_probability_at(x);
             assert!((found / p - 1.0).abs() < 1e-14, "{x}: {found}");
         }
-        assert_eq!(normal_probability(f64::INFINITY).to_bits(), 1.0_f64.to_bits());
-        assert!(normal_probability(f64::NAN).is_nan());
+        assert_eq!(normal_probability_at(f64::INFINITY).to_bits(), 1.0_f64.to_bits());
+        assert!(normal_probability_at(f64::NAN).is_nan());
     }
 
     proptest! {
         #[test]
         fn probability_undoes_quantile(p in 1e-9..0.999_999_f64) {
-            let back = normal_probability(normal_quantile_at(p));
+            let back = normal_probability_at(normal_quantile_at(p));
             prop_assert!((back / p - 1.0).abs() < 1e-13, "{} {}", p, back);
         }
 
@@ -230,7 +268,7 @@ mod tests {
         #[test]
         fn any_number_is_taken(p in any::<f64>()) {
             let _ = normal_quantile(Ratio::new::<uom::si::ratio::ratio>(p));
-            let _ = (normal_quantile_at(p), normal_probability(p));
+            let _ = (normal_quantile_at(p), normal_probability_at(p));
         }
     }
 }

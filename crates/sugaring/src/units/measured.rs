@@ -2,7 +2,7 @@ use super::{
     Area, Concentration, Conductivity, Density, Energy, EnergyPerMass, Flow, Length, Mass, MassFlow, PerKelvin, Power,
     Ratio, SpecificHeat, Time, Viscosity, Volume,
 };
-use super::{Brix, Count, GaugePressure, Permeance, Pressure, Temperature, TemperatureDifference, Unit, Value};
+use super::{Brix, Count, GaugePressure, Permeance, Pressure, Si, Temperature, TemperatureDifference, Unit, Value};
 
 /// A quantity whose uncertainty is a quantity too: of a temperature it is a difference of temperatures.
 pub trait Uncertain: Value {
@@ -11,25 +11,33 @@ pub trait Uncertain: Value {
 
     /// Size of a difference in SI.
     fn difference_si(difference: Self::Difference) -> f64;
+
+    /// The difference of a size in SI.
+    fn difference_of_si(si: f64) -> Self::Difference;
 }
 
 macro_rules! uncertain {
-    ($($value:ty, $difference:ty, $si:expr;)+) => { $(
+    ($($value:ty, $difference:ty, $si:expr, $of:expr;)+) => { $(
         impl Uncertain for $value {
             type Difference = $difference;
 
             fn difference_si(difference: Self::Difference) -> f64 {
                 $si(difference)
             }
+
+            fn difference_of_si(si: f64) -> Self::Difference {
+                $of(si)
+            }
         }
     )+ };
-    ($($value:ty),+) => { uncertain! { $($value, $value, Value::si;)+ } };
+    ($($value:ty),+) => { uncertain! { $($value, $value, Value::si, Si::of_si;)+ } };
 }
 
 uncertain! {
-    Temperature, TemperatureDifference, Value::si;
-    GaugePressure, Pressure, Value::si;
-    Brix, f64, |x: f64| x;
+    Temperature, TemperatureDifference, Value::si, Si::of_si;
+    GaugePressure, Pressure, Value::si, Si::of_si;
+    Brix, f64, |x: f64| x, |x: f64| x;
+    f64, f64, |x: f64| x, |x: f64| x;
 }
 uncertain!(
     Volume,
