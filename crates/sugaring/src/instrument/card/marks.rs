@@ -170,7 +170,16 @@ impl Card {
 impl Mark {
     fn at(target: Brix, instrument: &Instrument, temperature: Temperature, index: usize) -> Result<Self, Error> {
         let place = || format!("temperatures[{index}]");
-        let shown = match instrument.reading(target, temperature) {
+        // A mark beyond the paper is told with its temperature, below.
+        let unbounded = match *instrument {
+            Instrument::Hydrometer(hydrometer) => Hydrometer {
+                span: None,
+                ..hydrometer
+            }
+            .into(),
+            other @ Instrument::Refractometer(_) => other,
+        };
+        let shown = match unbounded.reading(target, temperature) {
             Ok(shown) => shown,
             Err(error) => {
                 let name = if error.argument() == "brix" {
