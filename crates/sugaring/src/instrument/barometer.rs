@@ -1,6 +1,9 @@
+use alloc::{format, string::String};
+
 use super::{correction::Correction, graduation::Graduation};
 use crate::{
-    air::{StationPressure, altimeter_setting},
+    air::{StationPressure, altimeter_setting, pressure_at_altitude},
+    digits,
     error::Error,
     math,
     relation::{Range, Relation, Source},
@@ -128,10 +131,31 @@ impl Barometer {
     /// |---|---|---|---|
     /// | r | reading | kPa | 50 to 110, and a station pressure of 50 to 110 |
     ///
+    /// Of one that is set to sea level the uncertainty is smaller by as much as the air is thinner where it hangs.
+    ///
     /// # Errors
     /// Out of range or not finite.
     /// # Source
     /// [`StationPressure::measured`], [`StationPressure::from_altimeter_setting`].
+    /// # Examples
+    /// ```
+    /// use sugaring::{instrument::Barometer, units::*};
+    /// let aneroid = Barometer::station().with_offset(hpa(4.0))?.with_resolution(hpa(1.0))?;
+    /// let station = aneroid.truth(hpa(969.0))?;
+    /// assert_eq!(station.pressure(), kpa(96.5));
+    /// assert_eq!(format!("{:.0}", station.uncertainty().get::<pa>()), "104");
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    /// What hangs at 3000 m and shows so little was never set to sea level:
+    /// ```
+    /// # use sugaring::{instrument::Barometer, units::*};
+    /// let error = Barometer::set_to_sea_level(metre(3000.0))?.truth(kpa(70.0)).unwrap_err();
+    /// assert_eq!(
+    ///     error.to_string(),
+    ///     "reading = 70 kPa is outside 85 to 110 kPa",
+    /// );
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
     pub fn truth(&self, reading: Pressure) -> Result<StationPressure, Error> {
         // The kind of pressure checks it, and knows the usual slips.
         let right = Pressure::of_si(self.correction.corrected(reading.si()));
@@ -140,8 +164,52 @@ impl Barometer {
             Some(altitude) => StationPressure::from_altimeter_setting(right, Length::of_si(altitude)),
         };
         let station = made.map_err(|error| error.named("reading"))?;
-        let uncertainty = Pressure::of_si(math::sqrt(self.graduation.squares()));
+        let slope = self.set_at.map_or(1.0, |altitude| thinner(right, altitude));
+        let uncertainty = Pressure::of_si(slope * math::sqrt(self.graduation.squares()));
         Ok(station.with_uncertainty(uncertainty))
+    }
+
+    /// The usual slip that would explain a surprising reading at `altitude`: one kind of barometer taken for the other.
+    ///
+    /// Above 250 m a station pressure of more than 100 kPa is almost surely reduced to sea level; and where the weather
+    /// reports would be below 98 kPa, what reads as the standard atmosphere has there is almost surely not.
+    ///
+    /// ```
+    /// use sugaring::{instrument::Barometer, units::*};
+    /// assert_eq!(
+    ///     Barometer::station().usual_slip(in_hg(29.92), metre(410.0)).unwrap(),
+    ///     "101.32 kPa at 410 m looks like a pressure set to sea level, which means 96.49 kPa there",
+    /// );
+    /// let parlour = Barometer::set_to_sea_level(metre(410.0))?;
+    /// assert_eq!(
+    ///     parlour.usual_slip(hpa(965.0), metre(410.0)).unwrap(),
+    ///     "96.5 kPa at 410 m looks like the pressure there, not one set to sea level",
+    /// );
+    /// assert!(parlour.usual_slip(hpa(1013.0), metre(410.0)).is_none());
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    #[must_use]
+    pub fn usual_slip(&self, reading: Pressure, altitude: Length) -> Option<String> {
+        let pascal = self.correction.corrected(reading.si());
+        let standard = pressure_at_altitude(altitude).ok()?.si();
+        if !(altitude.si() > HIGH && pascal.is_finite()) {
+            return None;
+        }
+        let show = |si| digits::significant(table::kpa.from_si(si), 5);
+        let shown = format!("{} kPa at {}", show(pascal), table::metre.show(altitude.si()));
+        match self.set_at {
+            None if pascal > REPORTED => {
+                let meant = StationPressure::from_altimeter_setting(Pressure::of_si(pascal), altitude).ok()?;
+                let meant = digits::significant(table::kpa.from_si(meant.pressure().si()), 4);
+                Some(format!(
+                    "{shown} looks like a pressure set to sea level, which means {meant} kPa there"
+                ))
+            }
+            Some(_) if pascal < LOWEST_REPORTED && (pascal - standard).abs() < WEATHER => Some(format!(
+                "{shown} looks like the pressure there, not one set to sea level"
+            )),
+            _ => None,
+        }
     }
 
     /// What it shows where the pressure is `station`.
@@ -150,12 +218,34 @@ impl Barometer {
     /// Out of range.
     /// # Source
     /// As [`Barometer::truth`], of which it is the inverse.
+    /// # Examples
+    /// ```
+    /// use sugaring::{air::StationPressure, instrument::Barometer, units::*};
+    /// let station = StationPressure::from_boiling_water(deg_c(98.6))?;
+    /// let parlour = Barometer::set_to_sea_level(metre(410.0))?;
+    /// assert_eq!(format!("{:.2}", parlour.reading(station)?.get::<kpa>()), "101.28");
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
     pub fn reading(&self, station: StationPressure) -> Result<Pressure, Error> {
         let right = match self.set_at {
             None => station.pressure(),
             Some(altitude) => altimeter_setting(station, Length::of_si(altitude))?,
         };
         Ok(Pressure::of_si(self.correction.shown(right.si())))
+    }
+}
+
+/// By how much a station pressure rises with what is set to sea level at `altitude`, m.
+fn thinner(setting: Pressure, altitude: f64) -> f64 {
+    const STEP: f64 = 100.0;
+    let station = |away| {
+        let setting = Pressure::of_si(setting.si() + away);
+        StationPressure::from_altimeter_setting(setting, Length::of_si(altitude)).map(|made| made.pressure().si())
+    };
+    match (station(-STEP), station(STEP)) {
+        (Ok(low), Ok(high)) => (high - low) / (2.0 * STEP),
+        // At the end of a range.
+        _ => 1.0,
     }
 }
 
@@ -175,6 +265,13 @@ const OFFSET: Range = Range::new("offset", &table::kpa, -15.0, 15.0);
 const RESOLUTION: Range = Range::new("resolution", &table::kpa, 0.0, 15.0);
 const UNCERTAINTY: Range = Range::new("uncertainty", &table::kpa, 0.0, 15.0);
 
+/// Above it, m, a station pressure does not reach what weather reports say, Pa; judgement.
+const HIGH: f64 = 250.0;
+const REPORTED: f64 = 100_000.0;
+/// Weather reports are seldom lower, Pa; judgement.
+const LOWEST_REPORTED: f64 = 98_000.0;
+/// How far the weather takes the pressure from the standard atmosphere's, Pa; common practice.
+const WEATHER: f64 = 2000.0;
 /// Standard uncertainty of one that was set, Pa; common practice.
 const SET: f64 = 100.0;
 

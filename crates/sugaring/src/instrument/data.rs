@@ -2,10 +2,11 @@
 //!
 //! `{"hydrometer": {"scale", "calibrated_at", "glass_expansion", "offset" or "two_point", "span", "resolution",
 //! "uncertainty"}}`, `{"refractometer": {"compensated": {"low", "high"} or "uncompensated": true, "zero",
-//! "set_to_zero_at" or "two_point", "resolution", "uncertainty"}}`, `{"thermometer": {"offset" or "two_point",
-//! "emergent_stem": {"outside", "temperature", "expansion"}, "resolution", "uncertainty"}}`, `{"barometer":
+//! "set_to_zero_at" or "two_point", "resolution", "uncertainty"}}`, `{"thermometer": {"offset", "two_point" or
+//! "line", "emergent_stem": {"outside", "temperature", "expansion"}, "resolution", "uncertainty"}}`, `{"barometer":
 //! {"set_to_sea_level", "offset", "resolution", "uncertainty"}}`. `two_point` is a list of two, each what the instrument
-//! `shown` and what was `expected`.
+//! `shown` and what was `expected`; `line` is a fitted [`Line`](crate::uncertainty::Line) by its fields, of kelvins to add
+//! over readings in °C, as bare numbers.
 
 use alloc::{string::String, vec::Vec};
 
@@ -18,6 +19,7 @@ use super::{
 use crate::{
     error::Error,
     form::{Node, Tree},
+    uncertainty::Line,
     units::{Dimension, Length, PerKelvin, Pressure, Quantity, Temperature, Unit, Value, table},
 };
 
@@ -194,11 +196,19 @@ impl Refractometer {
 impl Thermometer {
     pub(crate) fn read_within(node: &Node<'_>) -> Result<Self, Error> {
         node.keys(
-            &["offset", "two_point", "emergent_stem", "resolution", "uncertainty"],
+            &[
+                "offset",
+                "two_point",
+                "line",
+                "emergent_stem",
+                "resolution",
+                "uncertainty",
+            ],
             &[],
         )?;
         let mut made = Self::plain();
-        made = match node.either(&["offset", "two_point"])? {
+        made = match node.either(&["offset", "two_point", "line"])? {
+            Some(("line", line)) => set(node, Self::line(&self::line(&line)?))?,
             Some(("two_point", points)) => Self {
                 correction: two_temperatures(&points)?,
                 ..made
@@ -225,7 +235,10 @@ impl Thermometer {
 
     fn written(self) -> Tree {
         let mut map = Map::default();
-        map.correction(&self.correction, Some((&table::delta_c, &table::kelvin)));
+        match &self.line {
+            Some(line) => map.put("line", fitted(line)),
+            None => map.correction(&self.correction, Some((&table::delta_c, &table::kelvin))),
+        }
         if let Some(stem) = self.stem {
             let keys = [
                 ("outside", of(stem.outside, &table::delta_c)),
@@ -330,6 +343,57 @@ fn points(
     set(node, Correction::through(point(low)?, point(high)?, unit, POINTS))
 }
 
+/// A line by its fields.
+fn line(node: &Node<'_>) -> Result<Line, Error> {
+    node.keys(
+        &[
+            "intercept",
+            "slope",
+            "covariance",
+            "residual_deviation",
+            "degrees_of_freedom",
+            "reference",
+            "low",
+            "high",
+        ],
+        &[],
+    )?;
+    let needed = |key| node.required(key)?.number();
+    let pair = |node: &Node<'_>| match node.list()?.as_slice() {
+        [first, second] => Ok([first.number()?, second.number()?]),
+        _ => Err(node.unreadable("a list of two numbers")),
+    };
+    let covariance = node.required("covariance")?;
+    let covariance = match covariance.list()?.as_slice() {
+        [first, second] => [pair(first)?, pair(second)?],
+        _ => return Err(covariance.unreadable("two lists of two numbers")),
+    };
+    Ok(Line {
+        intercept: needed("intercept")?,
+        slope: needed("slope")?,
+        covariance,
+        residual_deviation: needed("residual_deviation")?,
+        degrees_of_freedom: needed("degrees_of_freedom")?,
+        reference: needed("reference")?,
+        low: needed("low")?,
+        high: needed("high")?,
+    })
+}
+
+fn fitted(line: &Line) -> Tree {
+    let row = |numbers: [f64; 2]| numbers.map(Tree::Number).into_iter().collect::<Tree>();
+    Tree::map([
+        ("intercept", Tree::Number(line.intercept)),
+        ("slope", Tree::Number(line.slope)),
+        ("covariance", line.covariance.map(row).into_iter().collect()),
+        ("residual_deviation", Tree::Number(line.residual_deviation)),
+        ("degrees_of_freedom", Tree::Number(line.degrees_of_freedom)),
+        ("reference", Tree::Number(line.reference)),
+        ("low", Tree::Number(line.low)),
+        ("high", Tree::Number(line.high)),
+    ])
+}
+
 const POINTS: [[&str; 2]; 2] = [
     ["[0].shown", "two_point[1].shown"],
     ["[0].expected", "two_point[1].expected"],
@@ -387,6 +451,7 @@ mod tests {
     use crate::{
         air::StationPressure,
         instrument::{Check, reading},
+        uncertainty::line_fit,
         units::{brix, deg_c, deg_f, delta_c, kpa, metre, pa, per_kelvin},
     };
     use alloc::string::ToString;
@@ -507,6 +572,8 @@ mod tests {
             };
             let probe = Thermometer::plain().with_offset(delta_c(x)).unwrap().with_resolution(delta_c(u)).unwrap();
             let checked = Thermometer::two_point(deg_c(10.0 * x), deg_c(99.0 + x), air).unwrap();
+            let points = [20.0 + w, 50.0, 100.0 + w];
+            let line = Thermometer::line(&line_fit(&points, &[x, 3.0 * u, 0.2], t).unwrap()).unwrap();
             let stem = probe.with_emergent_stem(delta_c(w), deg_c(t)).unwrap();
             let hung = Barometer::set_to_sea_level(metre(10.0 * w)).unwrap();
             reads_back! {
@@ -515,6 +582,7 @@ mod tests {
                 plain.set_to_zero_at(deg_c(t + 5.0)).unwrap() => Refractometer,
                 plain.two_point(check(w), check(w + 40.0)).unwrap() => Refractometer,
                 probe => Thermometer,
+                line => Thermometer,
                 checked => Thermometer,
                 Thermometer::zeroed_in_boiling_water(deg_c(99.0 + x), air).unwrap() => Thermometer,
                 stem.with_stem_expansion(per_kelvin(1e-3 * u)).unwrap() => Thermometer,

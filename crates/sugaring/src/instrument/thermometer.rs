@@ -4,9 +4,11 @@ use super::{
 };
 use crate::{
     air::StationPressure,
+    digits,
     error::Error,
     math,
     relation::{Range, Relation, Source},
+    uncertainty::Line,
     units::{Measured, PerKelvin, Si, Temperature, TemperatureDifference, Value, measured, table},
     water::{saturation_temperature, saturation_temperature_at},
 };
@@ -17,6 +19,8 @@ use crate::{
 /// [`with_emergent_stem`](Self::with_emergent_stem).
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Thermometer {
+    /// What is added to a reading, K over °C, before anything else.
+    pub(crate) line: Option<Line>,
     pub(crate) correction: Correction,
     pub(crate) stem: Option<Stem>,
     /// In K.
@@ -54,6 +58,7 @@ impl Thermometer {
     #[must_use]
     pub fn plain() -> Self {
         Self {
+            line: None,
             correction: Correction::Offset(0.0),
             stem: None,
             graduation: Graduation::known_to(UNTESTED),
@@ -87,6 +92,7 @@ impl Thermometer {
         let (boiling, spread) = boiling(station)?;
         let shown = near("reading", reading, boiling)?;
         Ok(Self {
+            line: None,
             correction: Correction::Offset(shown - boiling),
             stem: None,
             graduation: Graduation::known_to(math::sqrt(ZEROED * ZEROED + spread * spread)),
@@ -122,18 +128,82 @@ impl Thermometer {
             expected: boils_at,
         };
         Ok(Self {
+            line: None,
             correction: Correction::TwoPoint([low, high]),
             stem: None,
             graduation: Graduation::known_to(math::sqrt(ZEROED * ZEROED + spread * spread)),
         })
     }
 
-    /// Known to show this much too high.
+    /// One that was compared at three points or more: `line` is the correction to be added, in kelvin, over its reading
+    /// in °C, by [`line_fit`](crate::uncertainty::line_fit).
+    ///
+    /// t = r + a + b (r − x₀)
+    ///
+    /// The standard uncertainty is that of the line at the reading, which grows away from the points, and the scatter of a
+    /// single reading about it; [`with_uncertainty`](Self::with_uncertainty) replaces the scatter.
+    ///
+    /// # Errors
+    /// Out of range, where the line corrects by more than 15 K at one of its ends or falls or rises by more than 0.5 a
+    /// kelvin; not finite; inconsistent, where its covariance is none.
+    /// # Source
+    /// JCGM 100:2008, H.3.
+    /// # Examples
+    /// The thermometer of that example, used at 30 °C, where its correction is −0.1494 ± 0.0041 °C:
+    /// ```
+    /// use sugaring::{instrument::Thermometer, uncertainty::line_fit, units::*};
+    /// let reading = [21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511];
+    /// let correction = [-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.160];
+    /// let compared = Thermometer::line(&line_fit(&reading, &correction, 20.0)?)?;
+    /// let truth = compared.with_uncertainty(delta_c(0.0))?.truth(deg_c(30.0))?;
+    /// let (value, uncertainty) = (truth.value.get::<deg_c>(), truth.uncertainty.get::<delta_c>());
+    /// assert_eq!(format!("{value:.4} ± {uncertainty:.4}"), "29.8506 ± 0.0041");
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    /// Truths instead of corrections:
+    /// ```
+    /// # use sugaring::{instrument::Thermometer, uncertainty::line_fit};
+    /// let error = Thermometer::line(&line_fit(&[0.0, 50.0, 100.0], &[0.2, 50.1, 100.1], 0.0)?).unwrap_err();
+    /// assert_eq!(
+    ///     error.to_string(),
+    ///     "line.slope = 0.999 is outside -0.5 to 0.5; it gives the correction to add, not the truth",
+    /// );
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    pub fn line(line: &Line) -> Result<Self, Error> {
+        let within = |error: Error| error.within("line");
+        let says = |error: Error| error.with_hint("it gives the correction to add, not the truth");
+        STEEPNESS.check(line.slope).map_err(says).map_err(within)?;
+        for at in [line.reference, line.low, line.high] {
+            if !at.is_finite() {
+                return Err(within(Error::not_finite("reference", at)));
+            }
+        }
+        for at in [line.low, line.high] {
+            CORRECTION.check(line.at(at).value).map_err(says).map_err(within)?;
+        }
+        let [[a, joint], [other, b]] = line.covariance;
+        let (most, scatter) = (math::sqrt(a * b), line.residual_deviation);
+        // A correlation of 1 may come out a rounding beyond.
+        if !(a >= 0.0 && b >= 0.0 && joint.abs() <= most * (1.0 + 1e-9) && (joint - other).abs() <= 1e-9 * most) {
+            let shown = digits::significant(joint, 6);
+            let error = Error::inconsistent("covariance", &shown, "variances of the line");
+            return Err(within(error.with_hint("take the line as it was fitted")));
+        }
+        let plain = Self::plain().with_uncertainty(TemperatureDifference::of_si(scatter));
+        Ok(Self {
+            line: Some(*line),
+            ..plain.map_err(|error| within(error.named("residual_deviation")))?
+        })
+    }
+
+    /// Known to show this much too high. Takes the place of what was known of it before.
     ///
     /// # Errors
     /// Out of range (−15 to 15 K) or not finite.
     pub fn with_offset(mut self, offset: TemperatureDifference) -> Result<Self, Error> {
         self.correction = Correction::Offset(OFFSET.check(offset.si())?);
+        self.line = None;
         Ok(self)
     }
 
@@ -228,7 +298,8 @@ impl Thermometer {
     /// ```
     pub fn truth(&self, reading: Temperature) -> Result<Measured<Temperature>, Error> {
         let shown = THERMOMETER.check(0, reading.si())?;
-        let column = self.correction.corrected(shown);
+        let (right, squares) = self.by_line(shown);
+        let column = self.correction.corrected(right);
         let slope = self.correction.slope();
         let (kelvin, slope) = match self.stem {
             None => (column, slope),
@@ -241,7 +312,7 @@ impl Thermometer {
                 )
             }
         };
-        let uncertainty = slope * math::sqrt(self.graduation.squares());
+        let uncertainty = slope * math::sqrt(squares);
         Ok(measured(
             Temperature::of_si(kelvin),
             TemperatureDifference::of_si(uncertainty),
@@ -268,7 +339,28 @@ impl Thermometer {
             None => kelvin,
             Some(stem) => kelvin - stem.expansion * stem.outside * (kelvin - stem.temperature),
         };
-        Ok(Temperature::of_si(self.correction.shown(column)))
+        let right = self.correction.shown(column);
+        Ok(Temperature::of_si(match &self.line {
+            None => right,
+            Some(line) => {
+                let celsius = right - ICE;
+                ICE + (celsius - line.intercept + line.slope * line.reference) / (1.0 + line.slope)
+            }
+        }))
+    }
+
+    /// A reading, K, with the line's correction, and the square of its standard uncertainty.
+    fn by_line(&self, shown: f64) -> (f64, f64) {
+        let own = self.graduation.squares();
+        let Some(line) = &self.line else {
+            return (shown, own);
+        };
+        let correction = line.at(shown - ICE);
+        let steepness = 1.0 + line.slope;
+        (
+            shown + correction.value,
+            steepness * steepness * own + correction.uncertainty * correction.uncertainty,
+        )
     }
 }
 
@@ -284,12 +376,12 @@ fn boiling(station: StationPressure) -> Result<(f64, f64), Error> {
 /// A reading in K, of what is at `truth`.
 fn near(argument: &'static str, reading: Temperature, truth: f64) -> Result<f64, Error> {
     let celsius = table::deg_c.from_si(truth);
-    let digits = |x: f64| math::floor(x * 100.0) / 100.0;
+    let rounded = |x: f64| math::floor(x * 100.0) / 100.0;
     Range::new(
         argument,
         &table::deg_c,
-        digits(celsius - FURTHEST),
-        digits(celsius + FURTHEST),
+        rounded(celsius - FURTHEST),
+        rounded(celsius + FURTHEST),
     )
     .check(reading.si())
 }
@@ -309,6 +401,8 @@ pub static THERMOMETER: Relation = Relation {
 };
 
 const OFFSET: Range = Range::new("offset", &table::delta_c, -FURTHEST, FURTHEST);
+const CORRECTION: Range = Range::new("correction", &table::delta_c, -FURTHEST, FURTHEST);
+const STEEPNESS: Range = Range::new("slope", &table::fraction, -0.5, 0.5);
 const RESOLUTION: Range = Range::new("resolution", &table::delta_c, 0.0, FURTHEST);
 const UNCERTAINTY: Range = Range::new("uncertainty", &table::delta_c, 0.0, FURTHEST);
 /// A station pressure takes any uncertainty that it is given.
@@ -330,7 +424,10 @@ const MERCURY: f64 = 1.6e-4;
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::{deg_c, delta_c, kpa, per_kelvin};
+    use crate::{
+        uncertainty::line_fit,
+        units::{deg_c, delta_c, kpa, per_kelvin},
+    };
     use proptest::prelude::*;
 
     fn air() -> StationPressure {
@@ -355,7 +452,10 @@ mod tests {
             let zeroed = Thermometer::zeroed_in_boiling_water(deg_c(boil), air()).unwrap();
             let stem = zeroed.with_emergent_stem(delta_c(out), deg_c(25.0)).unwrap();
             let spirit = stem.with_stem_expansion(per_kelvin(1e-3)).unwrap();
-            for thermometer in [Thermometer::plain(), checked, zeroed, stem, spirit] {
+            let compared = line_fit(&[0.0, 50.0, 100.0], &[ice, 0.3, 98.6 - boil], 20.0).unwrap();
+            let line = Thermometer::line(&compared).unwrap();
+            let glass = line.with_emergent_stem(delta_c(out), deg_c(25.0)).unwrap();
+            for thermometer in [Thermometer::plain(), checked, zeroed, stem, spirit, line, glass] {
                 let shown = thermometer.reading(deg_c(t)).unwrap();
                 if let Ok(truth) = thermometer.truth(shown) {
                     prop_assert!((truth.value.si() - 273.15 - t).abs() < 1e-9);
@@ -369,6 +469,9 @@ mod tests {
             let _ = (plain.truth(deg_c(a)), plain.reading(deg_c(a)), plain.with_offset(delta_c(a)));
             let _ = (plain.with_resolution(delta_c(a)), plain.with_uncertainty(delta_c(a)));
             let _ = (Thermometer::two_point(deg_c(a), deg_c(b), air()), Thermometer::zeroed_in_boiling_water(deg_c(a), air()));
+            let line = Line { slope: a, intercept: b, ..line_fit(&[0.0, 50.0, 100.0], &[0.1, 0.3, 0.2], 20.0).unwrap() };
+            let _ = Thermometer::line(&line).map(|line| (line.truth(deg_c(a)), line.reading(deg_c(b))));
+            let _ = Thermometer::line(&Line { covariance: [[a, b], [b, a]], reference: b, ..line });
             let _ = plain.with_emergent_stem(delta_c(a), deg_c(b)).map(|stem| stem.with_stem_expansion(per_kelvin(a)));
         }
     }
