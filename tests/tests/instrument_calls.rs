@@ -4,6 +4,7 @@
 use sugaring::{
     air::StationPressure,
     instrument::{Barometer, Check, Hydrometer, Instrument, Refractometer, Thermometer, reading},
+    uncertainty::line_fit,
     units::*,
 };
 
@@ -140,7 +141,13 @@ impl Odd {
     }
 
     fn thermometer(&mut self) -> Option<Thermometer> {
-        let mut made = match self.of(3) {
+        let mut made = match self.of(4) {
+            3 => {
+                let points = [self.number(), self.number(), self.number()];
+                let corrections = [self.number(), self.number(), self.number()].map(|x| 0.05 * x);
+                let line = line_fit(&points, &corrections, self.number()).ok()?;
+                Thermometer::line(&line).ok()?
+            }
             0 => Thermometer::zeroed_in_boiling_water(deg_c(self.number()), self.air()?).ok()?,
             1 => Thermometer::two_point(deg_c(0.1 * self.number()), deg_c(self.number()), self.air()?).ok()?,
             _ => Thermometer::plain(),
@@ -163,6 +170,7 @@ impl Odd {
             0 => Barometer::set_to_sea_level(metre(self.number())).ok()?,
             _ => Barometer::station(),
         };
+        let _ = made.usual_slip(kpa(self.number()), metre(self.number()));
         for _ in 0..self.of(4) {
             let tried = match self.of(4) {
                 0 => made.with_offset(kpa(self.number())),
