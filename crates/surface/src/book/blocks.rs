@@ -4,7 +4,7 @@ use std::{fs, path::Path};
 
 use sugaring_pictures::Picture;
 
-use super::{functions, lists};
+use super::{card, functions, lists};
 use crate::{File, file::top};
 
 const END: &str = "<!-- end -->";
@@ -62,6 +62,9 @@ fn content(path: &str, words: &str, pictures: &[Picture]) -> String {
             found.map_or_else(|| unknown(path, words), |picture| figure(path, picture))
         }
         ("relations", names) => functions::of(names).unwrap_or_else(|| unknown(path, words)),
+        ("card", which) => card::of(which).unwrap_or_else(|| unknown(path, words)),
+        ("jurisdictions", "") => card::jurisdictions(),
+        ("instruments", "") => card::instruments(),
         ("units", "") => lists::units(),
         ("errors", "") => lists::errors(),
         ("schemas", "") => lists::schemas(),

@@ -3,6 +3,7 @@
 pub(crate) use files::files;
 
 mod blocks;
+mod card;
 mod files;
 mod functions;
 mod lists;
