@@ -208,7 +208,7 @@ impl Thermometer {
         )?;
         let mut made = Self::plain();
         made = match node.either(&["offset", "two_point", "line"])? {
-            Some(("line", line)) => set(node, Self::line(&self::line(&line)?))?,
+            Some(("line", line)) => set(node, Self::line(&line_of_data(&line)?))?,
             Some(("two_point", points)) => Self {
                 correction: two_temperatures(&points)?,
                 ..made
@@ -344,7 +344,7 @@ fn points(
 }
 
 /// A line by its fields.
-fn line(node: &Node<'_>) -> Result<Line, Error> {
+pub(crate) fn line_of_data(node: &Node<'_>) -> Result<Line, Error> {
     node.keys(
         &[
             "intercept",

@@ -25,6 +25,7 @@ pub use thermometer::{THERMOMETER, Thermometer};
 pub use typical::{InstrumentRow, Of, Typical};
 
 pub(crate) use correction::{Correction, Point};
+pub(crate) use data::line_of_data;
 pub(crate) use refractometer::{Compensation, Zero};
 
 mod any;

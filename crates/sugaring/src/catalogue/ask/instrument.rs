@@ -4,7 +4,7 @@ use super::{given::Given, table::Answer};
 use crate::{
     error::Error,
     form::Tree,
-    instrument::{Barometer, Check, Hydrometer, Refractometer, Thermometer, reading},
+    instrument::{Barometer, Check, Hydrometer, Refractometer, Thermometer, line_of_data, reading},
     units::{Brix, Measured, Pressure, Quantity, Temperature, TemperatureDifference, table},
 };
 
@@ -92,6 +92,9 @@ pub(super) const ANSWERS: &[Answer] = &[
     ("Thermometer.two_point", |given| {
         let (ice, boiling) = (given.value("ice")?, given.value("boiling")?);
         graduated(given, Thermometer::two_point(ice, boiling, given.station("station")?)?)
+    }),
+    ("Thermometer.line", |given| {
+        graduated(given, Thermometer::line(&line_of_data(&given.node("line")?)?)?)
     }),
     ("Thermometer.of_data", |given| {
         Ok(Thermometer::read(&given.node("data")?)?.to_tree())
