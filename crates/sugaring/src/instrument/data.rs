@@ -13,7 +13,7 @@ use alloc::{string::String, vec::Vec};
 use super::{
     Barometer, Hydrometer, Instrument, Refractometer, Thermometer,
     correction::{Correction, Point},
-    marking::Marking,
+    hydrometer::Marking,
     refractometer::{Compensation, Zero},
 };
 use crate::{

@@ -24,7 +24,7 @@ impl Marking {
     }
 
     /// The marking of a name in data: `brix`, `density`, or a scale's word.
-    pub(super) fn named(name: &str) -> Option<Self> {
+    pub(crate) fn named(name: &str) -> Option<Self> {
         match name {
             "brix" => Some(Self::Brix),
             "density" => Some(Self::Density),
@@ -42,7 +42,7 @@ impl Marking {
     }
 
     /// The names of all markings.
-    pub(super) fn names() -> impl Iterator<Item = &'static str> {
+    pub(crate) fn names() -> impl Iterator<Item = &'static str> {
         ["brix", "density"].into_iter().chain(scales().map(|(word, _)| word))
     }
 
