@@ -2,7 +2,7 @@
 
 import * as sugaring from "./sugaring/index.js";
 
-import { judgeCalls, judgeEdges, judgeFunctions } from "./judge.mjs";
+import { judgeAsks, judgeCalls, judgeEdges, judgeFunctions } from "./judge.mjs";
 
 const text = async (path) => {
   const response = await fetch(path);
@@ -31,12 +31,13 @@ for (const line of calls.split("\n").filter((line) => line.includes("day.plan"))
 }
 const numbers = judgeFunctions(sugaring, await text("tests/conformance/functions.txt"));
 const others = judgeCalls(sugaring, calls, (path) => files.get(path));
+const asks = judgeAsks(sugaring, await text("tests/conformance/asks.jsonl"));
 const edges = judgeEdges(sugaring, await text("tests/conformance/edges.jsonl"));
-const misses = [...numbers.misses, ...others.misses, ...edges.misses];
+const misses = [...numbers.misses, ...others.misses, ...asks.misses, ...edges.misses];
 document.querySelector("#verdict").textContent =
-  `${numbers.vectors} vectors and ${numbers.lanes} lanes of ${numbers.functions} functions, ${others.calls} calls and ${edges.edges} edges: ` +
+  `${numbers.vectors} vectors and ${numbers.lanes} lanes of ${numbers.functions} functions, ${others.calls} calls, ${asks.asks} asks and ${edges.edges} edges: ` +
   (misses.length === 0 ? "all equal to the core's, to the last bit." : `${misses.length} differ.`);
 for (const miss of misses.slice(0, 20)) {
   document.querySelector("#misses").append(Object.assign(document.createElement("li"), { textContent: miss }));
 }
-globalThis.judged = { numbers, others, edges };
+globalThis.judged = { numbers, others, asks, edges };

@@ -6,7 +6,7 @@ import { test } from "node:test";
 
 import * as sugaring from "sugaring";
 
-import { judgeCalls, judgeEdges, judgeFunctions } from "./judge.mjs";
+import { judgeAsks, judgeCalls, judgeEdges, judgeFunctions } from "./judge.mjs";
 
 const stored = (path) => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
 
@@ -45,4 +45,12 @@ test("every argument at and beyond its limits answers as the core does", async (
   console.log(`conformance: ${report.edges} edges, ${report.columns} of them as columns`);
   assert.deepEqual(report.misses.slice(0, 20), []);
   assert.ok(report.edges > 1000 && report.columns > 1000);
+});
+
+test("functions of more than numbers answer as the core does", async () => {
+  await sugaring.default();
+  const report = judgeAsks(sugaring, stored("tests/conformance/asks.jsonl"));
+  console.log(`conformance: ${report.asks} asks`);
+  assert.deepEqual(report.misses.slice(0, 20), []);
+  assert.ok(report.asks >= 100);
 });

@@ -149,6 +149,69 @@ export function judgeEdges(sugaring, text) {
   return report;
 }
 
+// `asks.jsonl`: the functions that take or give more than numbers, through the facade.
+export function judgeAsks(sugaring, text) {
+  const report = { asks: 0, misses: [] };
+  for (const line of text.split("\n").filter((line) => line !== "")) {
+    const wanted = JSON.parse(line);
+    report.asks += 1;
+    const answer = attempt(() => data(sugaring, ofData(sugaring, wanted)));
+    const misses = differences({ ...wanted, call: "ask" }, answer);
+    if (misses.length > 0) report.misses.push(`${line.slice(0, 300)}: ${misses.join("; ")}`);
+  }
+  return report;
+}
+
+const SELF = new Set(["instrument", "propagated", "sampled", "line"]);
+const OPTIONAL = new Set(["temperatures", "name", "offset", "zero", "resolution", "uncertainty", "glass_expansion", "span", "emergent_stem", "chart"]);
+
+function ofData(sugaring, { ask, given }) {
+  const [kind, method] = ask.split(".");
+  const camel = method.replace(/_(\w)/g, (_, letter) => letter.toUpperCase());
+  const values = Object.entries(given).map(([name, value]) => [name, built(sugaring, name, value)]);
+  const room = sugaring[kind] ?? sugaring.instrument[kind] ?? sugaring.uncertainty[kind];
+  // The methods of what is data take it first.
+  const whom = kind in sugaring ? [] : values.filter(([name]) => SELF.has(name)).map(([, value]) => value);
+  const rest = kind in sugaring ? values : values.filter(([name]) => !SELF.has(name));
+  const first = rest.slice(0, 2).filter(([name]) => !OPTIONAL.has(name));
+  const named = rest.filter((entry) => !first.includes(entry));
+  const last = named.length > 0 ? [Object.fromEntries(named)] : [];
+  return room[camel](...whom, ...first.map(([, value]) => value), ...last);
+}
+
+// The argument that a line has as data.
+function built(sugaring, name, value) {
+  if (name === "scale") return sugaring.units[value];
+  if (typeof value !== "object" || value === null) return value;
+  if (Array.isArray(value)) return value.map((item) => built(sugaring, "", item));
+  const { bits: text, unit, ...others } = value;
+  if (text !== undefined) return bits(text);
+  if (unit !== undefined && Object.keys(others).length === 1) return sugaring.units[unit](built(sugaring, "", others.value));
+  const inner = Object.fromEntries(Object.entries(value).map(([key, part]) => [key, built(sugaring, key === "scale" ? "" : key, part)]));
+  return name === "station" ? { ...inner, pressure: inner.pressure, uncertainty: inner.uncertainty } : inner;
+}
+
+// An answer as the line has it.
+function data(sugaring, answer) {
+  const { Quantity, StationPressure } = sugaring;
+  if (answer instanceof StationPressure) {
+    const { pressure, uncertainty, origin } = answer;
+    const pa = (quantity) => ({ value: quantity.to(sugaring.units.pa), unit: "pa" });
+    return { pressure: pa(pressure), uncertainty: pa(uncertainty), origin };
+  }
+  if (answer instanceof Quantity) {
+    const word = sugaring.catalogue.units().find((unit) => unit.symbol === answer.unit).word;
+    return { value: answer.value, unit: word };
+  }
+  if (typeof answer?.toSvg === "function") {
+    const all = (of) => Object.fromEntries(["as_given", "us", "metric"].map((system) => [system, of(system)]));
+    return { data: data(sugaring, { ...answer }), pages: all(answer.page), csv: answer.toCsv(), svgs: all(answer.toSvg) };
+  }
+  if (Array.isArray(answer)) return answer.map((item) => data(sugaring, item));
+  if (typeof answer !== "object" || answer === null) return answer;
+  return Object.fromEntries(Object.entries(answer).map(([key, value]) => [key, data(sugaring, value)]));
+}
+
 function* answers(sugaring, wanted, stored) {
   if (wanted.call !== "day.plan") {
     yield attempt(() => asked(sugaring, wanted));
@@ -241,6 +304,16 @@ function differences(wanted, { answer, error }, stored) {
       hold("text", answer.text, wanted.text);
       hold("number again", hex(answer.again.value), wanted.number);
       hold("symbol again", answer.again.unit, answer.symbol);
+      return found;
+    }
+    case "ask": {
+      const marked = (value) => {
+        if (typeof value !== "object" || value === null) return value;
+        if (Array.isArray(value)) return value.map(marked);
+        if (value.bits !== undefined) return bits(value.bits);
+        return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, marked(inner)]));
+      };
+      hold("answer", deepSame(marked(wanted.answer), answer, "answer"), "");
       return found;
     }
     case "day.plan": {

@@ -7,10 +7,10 @@ use std::{collections::BTreeMap, fs, path::PathBuf};
 
 use serde_json::Value;
 use sugaring::{
-    Error,
+    Error, catalogue,
     day::{self, DayInputs, DayPlan, System},
     form::Tree,
-    units::{Quantity, Unit},
+    units::{Dimension, Quantity, Unit},
 };
 use sugaring_tests::vectors::{self, bits, same};
 
@@ -53,6 +53,120 @@ fn everything_else() {
     println!("conformance: {judged:?}");
     assert_eq!(judged.len(), 3);
     assert!(judged["unit"] > 60 && judged["day.plan"] > 20);
+}
+
+/// Functions of more than numbers, asked of data; each has a line at least.
+#[test]
+fn functions_of_data() {
+    let lines = stored("tests/conformance/asks.jsonl");
+    let mut judged = BTreeMap::<String, usize>::new();
+    for line in lines.lines() {
+        let line: Value = serde_json::from_str(line).unwrap();
+        let name = line["ask"].as_str().unwrap();
+        match catalogue::ask(name, &tree(&line["given"])) {
+            Ok(answer) => assert!(alike(&answer, &tree(&line["answer"])), "{line}: {answer:?}"),
+            Err(error) => refused(&error, &line),
+        }
+        *judged.entry(name.to_owned()).or_default() += 1;
+    }
+    println!(
+        "conformance: {} asks of {} functions",
+        lines.lines().count(),
+        judged.len()
+    );
+    // What is read back from data is judged by every line with an instrument.
+    let unjudged: Vec<_> = catalogue::asks()
+        .filter(|name| !name.ends_with(".of_data") && !judged.contains_key(*name))
+        .collect();
+    assert!(unjudged.is_empty(), "{unjudged:?}");
+}
+
+fn tree(value: &Value) -> Tree {
+    match value {
+        Value::Null => Tree::Null,
+        Value::Bool(flag) => Tree::Bool(*flag),
+        Value::Number(number) => Tree::Number(number.as_f64().unwrap()),
+        Value::String(text) => Tree::from(text.as_str()),
+        Value::Array(items) => items.iter().map(tree).collect(),
+        Value::Object(map) => match (map.get("bits"), map.get("value"), map.get("unit")) {
+            (Some(bits), None, None) => Tree::Number(number(bits)),
+            (None, Some(value), Some(Value::String(word))) => {
+                let Tree::Number(value) = tree(value) else {
+                    panic!("{map:?}")
+                };
+                Tree::from(Quantity::new(value, Unit::named(word).unwrap()))
+            }
+            _ => Tree::map(map.iter().map(|(key, value)| (key.as_str(), tree(value)))),
+        },
+    }
+}
+
+/// Whether two trees have the same keys and the same bits.
+fn alike(one: &Tree, other: &Tree) -> bool {
+    match (one, other) {
+        (Tree::Number(one), Tree::Number(other)) => same(*one, *other),
+        (Tree::Quantity(one), Tree::Quantity(other)) => one.unit() == other.unit() && same(one.value(), other.value()),
+        (Tree::List(one), Tree::List(other)) => {
+            one.len() == other.len() && one.iter().zip(other).all(|(one, other)| alike(one, other))
+        }
+        (Tree::Map(one), Tree::Map(other)) => {
+            let find = |key: &str| other.iter().find(|(known, _)| known == key);
+            one.len() == other.len()
+                && one
+                    .iter()
+                    .all(|(key, one)| find(key).is_some_and(|(_, other)| alike(one, other)))
+        }
+        _ => one == other,
+    }
+}
+
+/// Columns through an instrument have the bits of single values, and NaN where these are refused.
+#[test]
+fn functions_of_data_in_columns() {
+    let lines = stored("tests/conformance/asks.jsonl");
+    let mut lanes = 0;
+    for line in lines.lines() {
+        let line: Value = serde_json::from_str(line).unwrap();
+        let name = line["ask"].as_str().unwrap();
+        let Tree::Map(given) = tree(&line["given"]) else {
+            panic!("{line}")
+        };
+        let Some((_, instrument)) = given.iter().find(|(key, _)| key == "instrument") else {
+            continue;
+        };
+        let rest = given.iter().filter(|(key, _)| key != "instrument");
+        let si: Option<Vec<f64>> = rest.map(|(_, value)| in_si(value)).collect();
+        let Some(si) = si else { continue };
+        let columns: Vec<Vec<f64>> = si.iter().map(|number| vec![*number; 3]).collect();
+        let columns: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+        let Ok(answers) = catalogue::ask_lanes(name, instrument, &columns) else {
+            continue;
+        };
+        lanes += 1;
+        let wanted = match tree(&line["answer"]) {
+            Tree::Map(found) => found.iter().filter_map(|(_, value)| in_si(value)).collect(),
+            other => vec![in_si(&other).unwrap_or(f64::NAN)],
+        };
+        for (answer, wanted) in answers.iter().zip(wanted) {
+            // A quantity of the answer went through its unit.
+            assert!(
+                answer
+                    .iter()
+                    .all(|lane| same(*lane, wanted) || (lane - wanted).abs() < 1e-12),
+                "{line}"
+            );
+        }
+    }
+    assert!(lanes > 40, "{lanes}");
+}
+
+fn in_si(tree: &Tree) -> Option<f64> {
+    match tree {
+        Tree::Number(number) => Some(*number),
+        Tree::Quantity(quantity) if quantity.unit().word.starts_with("delta") => Some(quantity.si()),
+        Tree::Quantity(quantity) if quantity.dimension() == Dimension::Temperature => Some(quantity.si()),
+        _ => None,
+    }
 }
 
 fn unit(line: &Value) {

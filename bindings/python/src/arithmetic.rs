@@ -3,7 +3,7 @@
 use pyo3::{IntoPyObjectExt, basic::CompareOp, prelude::*};
 use sugaring::{
     Error,
-    units::{Dimension, Unit, table},
+    units::{Dimension, Unit},
 };
 
 use crate::{
@@ -15,16 +15,7 @@ use crate::{
 
 /// What a difference of two values in `unit` is measured in.
 pub(crate) fn difference(unit: &'static Unit) -> &'static Unit {
-    match unit.word {
-        "deg_c" | "kelvin" => &table::delta_c,
-        "deg_f" => &table::delta_f,
-        "pa_gauge" => &table::pa,
-        "kpa_gauge" => &table::kpa,
-        "bar_gauge" => &table::bar,
-        "psi_gauge" => &table::psi,
-        _ if unit.dimension.is_density_scale() => &table::fraction,
-        _ => unit,
-    }
+    unit.difference()
 }
 
 /// self + other.

@@ -1,3 +1,4 @@
+import type { Quantity } from "./quantity.js";
 import type { ErrorKind } from "./error.js";
 import type { Dimension } from "./quantity.js";
 
@@ -57,6 +58,27 @@ export interface UnitRow {
   readonly numbers: readonly [number, number, number, number];
 }
 
+/** What density is lawful where: data that was seen on a day, and no advice. */
+export interface JurisdictionRow {
+  readonly key: string;
+  readonly name: string;
+  readonly law: string;
+  /** The least, °Bx, inclusive. */
+  readonly min: number;
+  /** The most, °Bx, inclusive, where the rule has one. */
+  readonly max: number | null;
+  /** The temperature that the rule names; it matters for the instrument alone. */
+  readonly reference_temperature: Quantity<"temperature"> | null;
+  /** Whether it prescribes a chart: `instrument.chart`. */
+  readonly has_chart: boolean;
+  readonly note: string;
+  /** When the text was seen; what it said later is not known. */
+  readonly seen: string;
+  readonly source: string;
+}
+
+/** What density is lawful where; check the local rule. */
+export declare function jurisdictions(): readonly JurisdictionRow[];
 /** The functions of numbers. */
 export declare function functions(): readonly FunctionRow[];
 /** What each of the functions covers. */

@@ -1,5 +1,6 @@
 // The lists from which forms, tables and documentation are made.
 
+import { ask } from "./ask.js";
 import { FUNCTIONS, KINDS, NUMBERS, SCHEMAS, SPELLINGS } from "./catalogue_data.js";
 import { camelCase } from "./functions.js";
 import { units as rows } from "./quantity.js";
@@ -43,6 +44,11 @@ export function units() {
     const [aliases, definition] = SPELLINGS[index];
     return frozen({ word, symbol, dimension, aliases: [...aliases], definition, numbers: [zero, times, over, offset] });
   });
+}
+
+// What density is lawful where; check the local rule.
+export function jurisdictions() {
+  return ask("catalogue.jurisdictions", {});
 }
 
 // Every kind of error, what it means and how its text begins.

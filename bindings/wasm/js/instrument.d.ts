@@ -50,8 +50,9 @@ export interface Hydrometer {
     readonly scale: "brix" | "density" | ScaleWord["dimension"];
     readonly calibrated_at: Quantity<"temperature">;
     readonly glass_expansion: Quantity<"per_kelvin">;
-    readonly offset: number;
+    readonly offset?: number;
     readonly two_point?: readonly [Point<number>, Point<number>];
+    readonly span?: { readonly low: number; readonly high: number };
     readonly resolution: number;
     readonly uncertainty: number;
   };
@@ -63,6 +64,8 @@ export interface HydrometerOptions {
   glass_expansion?: Taken<"per_kelvin">;
   /** What it shows too high. */
   offset?: number;
+  /** The least and the greatest mark on its paper: readings beyond are refused, those on it believed. */
+  span?: { readonly low: number; readonly high: number };
   /** Step it is read to. */
   resolution?: number;
   /** Standard uncertainty of its scale. */
@@ -166,6 +169,12 @@ export interface Thermometer {
 export interface ThermometerOptions {
   /** What it shows too high. */
   offset?: Taken<"temperature_difference">;
+  /** The part of a glass thermometer's scale outside the liquid; mercury's expansion where nothing is said. */
+  emergent_stem?: {
+    readonly outside: Taken<"temperature_difference">;
+    readonly temperature: Taken<"temperature">;
+    readonly expansion?: Taken<"per_kelvin">;
+  };
   /** Step it is read to. */
   resolution?: Taken<"temperature_difference">;
   /** Its standard uncertainty. */
@@ -227,4 +236,86 @@ export declare const Barometer: {
   truth(instrument: Barometer, reading: Taken<"pressure">): StationPressure;
   /** What it shows where the pressure is `station`. @throws SugaringError */
   reading(instrument: Barometer, station: Station): Quantity<"pressure">;
+};
+
+/** °F or °C, or both: a card `as_given` shows both. */
+export type System = "as_given" | "us" | "metric";
+
+/** What an instrument shows at one temperature. */
+export interface Mark {
+  readonly temperature: Quantity<"temperature">;
+  /** Rounded to what can be read, in the instrument's own marks. */
+  readonly mark: Quantity;
+  /** The number itself. */
+  readonly reading: Quantity;
+  /** Standard uncertainty of the syrup that shows it. */
+  readonly uncertainty?: Quantity<"brix">;
+  /** What the chart beside it asks for. */
+  readonly chart?: Quantity;
+}
+
+/** The card of marks for one instrument and one syrup; frozen. */
+export interface Card {
+  readonly name?: string;
+  readonly target: Quantity<"brix">;
+  readonly instrument: Hydrometer | Refractometer;
+  readonly marks: readonly Mark[];
+  readonly chart?: {
+    readonly jurisdiction: string;
+    readonly law: string;
+    readonly seen: string;
+    readonly target: Quantity<"brix">;
+    readonly source: string;
+    readonly advice: string;
+  };
+  /** What stands below the marks: how to read, what to take care of, what it rests on. */
+  readonly notes: readonly string[];
+  /** The card as text. */
+  page(system?: System): string;
+  /** The card as an SVG to print and to laminate. */
+  toSvg(system?: System): string;
+  /** The marks as CSV, units in the heading. */
+  toCsv(): string;
+  /** The page as given. */
+  toString(): string;
+}
+
+/**
+ * The card of marks: what `instrument` shows in syrup of `target` at each temperature it may be read at.
+ *
+ * @param options.temperatures without them every 10 °F or 5 °C that are usual
+ * @param options.name what stands on top
+ * @param options.chart a jurisdiction whose chart is put beside the marks, never in place of them
+ *
+ * @throws SugaringError
+ */
+export function card(
+  target: Plain<"brix">,
+  instrument: Hydrometer | Refractometer,
+  options?: { temperatures?: readonly Taken<"temperature">[]; name?: string; chart?: string },
+): Card;
+
+/** The density chart that a jurisdiction prescribes: data, law where it is adopted, and not the equation; frozen. */
+export interface DensityChart {
+  readonly jurisdiction: string;
+  readonly name: string;
+  readonly law: string;
+  /** When it was seen. */
+  readonly seen: string;
+  /** What syrup is held to be by the law, °Bx. */
+  readonly target: number;
+  /** Where the hydrometers it is meant for are true. */
+  readonly calibrated_at: Quantity<"temperature">;
+  /** As printed, from cold to hot. */
+  readonly rows: readonly { readonly temperature: Quantity<"temperature">; readonly brix: number; readonly baume: number }[];
+  readonly source: string;
+  readonly advice: string;
+}
+
+/** The density chart of a jurisdiction; keys are listed by `catalogue.jurisdictions`. @throws SugaringError */
+export function chart(jurisdiction: string): DensityChart;
+
+export declare const DensityChart: {
+  /** What the chart asks a hydrometer to show, at least; linear between rows, refused beyond them. @throws SugaringError */
+  mark(chart: DensityChart, temperature: Taken<"temperature">): { readonly brix: number; readonly baume: number };
 };

@@ -10,9 +10,9 @@ import { shown } from "./shown.js";
 import { stationFromData } from "./station_pressure.js";
 
 const MARKS = ["offset", "resolution", "uncertainty"];
-const FLOAT = ["glass_expansion", ...MARKS];
+const FLOAT = ["glass_expansion", "span", ...MARKS];
 const PRISM = ["zero", "resolution", "uncertainty"];
-const READ = ["resolution", "uncertainty"];
+const READ = ["emergent_stem", "resolution", "uncertainty"];
 
 // A constructor of `kind`: what is given in order (the first two), and by name.
 function making(kind, name, order, named) {
@@ -74,13 +74,46 @@ export const Refractometer = group(
 );
 
 export const Thermometer = group(
-  making("Thermometer", "plain", [], MARKS),
+  making("Thermometer", "plain", [], ["offset", ...READ]),
   making("Thermometer", "zeroed_in_boiling_water", ["reading", "station"], READ),
   making("Thermometer", "two_point", ["ice", "boiling", "station"], READ),
-  making("Thermometer", "line", ["line"], READ),
   column("Thermometer", "truth", ["reading"]),
   column("Thermometer", "reading", ["temperature"]),
 );
+
+// The card of marks: frozen data with its pages, its CSV and its SVG.
+export function card(target, instrument, options) {
+  const { temperatures, name, chart } = picking(options, ["temperatures", "name", "chart"]);
+  const { data, pages, csv, svgs } = ask("instrument.card", { target, instrument: held(instrument), temperatures, name, chart });
+  const made = { ...data };
+  const of = (written) => (system = "as_given") => bySystem(written, system);
+  Object.defineProperties(made, {
+    page: { value: of(pages) },
+    toSvg: { value: of(svgs) },
+    toCsv: { value: () => csv },
+    toString: { value: () => pages.as_given },
+  });
+  return Object.freeze(made);
+}
+
+function bySystem(written, system) {
+  if (typeof system === "string" && Object.hasOwn(written, system)) return written[system];
+  if (typeof system === "string") throw refused("unknown_name", "system", system, Object.keys(written).join(" "));
+  throw refused("unreadable", "system", shown(system), `one of ${Object.keys(written).join(", ")} is needed`);
+}
+
+// The density chart of a jurisdiction: frozen data.
+export function chart(jurisdiction) {
+  return ask("instrument.chart", { jurisdiction });
+}
+
+export const DensityChart = group([
+  "mark",
+  (chart, temperature) => {
+    if (chart === undefined) throw refused("missing", "chart");
+    return ask("DensityChart.mark", { chart, temperature });
+  },
+]);
 
 const truthOf = method("Barometer", "truth", ["reading"])[1];
 

@@ -4,10 +4,10 @@ import { ask } from "./ask.js";
 import { encoded } from "./data.js";
 import { inColumn } from "./error.js";
 import { allocated, common, owned } from "./functions.js";
-import { result, unitNamed } from "./quantity.js";
-import { Argument } from "./reading.js";
+import { isOurs, numberOf, result, unitNamed } from "./quantity.js";
+import { Argument, elsewhere } from "./reading.js";
 import { guarded, refusal, refused } from "./runtime.js";
-import { shown } from "./shown.js";
+import { isColumn, shown } from "./shown.js";
 import { DIMENSIONS } from "./surface.js";
 
 const argument = (name, dimension) => new Argument(name, DIMENSIONS.find(([known]) => known === dimension));
@@ -23,7 +23,7 @@ export function through(kind, name, instrument, given, onError) {
   const warm = kind === "Thermometer";
   const columns = Object.entries(given).map(([key, value]) => {
     const reader = (warm || !(key in OWN_MARKS) ? TEMPERATURES : OWN_MARKS)[key];
-    return { reader, value, column: value === undefined ? undefined : reader.column(value) };
+    return { reader, value, column: isLong(value) ? reader.column(value) : undefined };
   });
   if (!columns.some(({ column }) => column?.numbers !== undefined)) {
     return orNaN(() => ask(`${kind}.${name}`, { instrument, ...given }), lenient, name, warm);
@@ -33,6 +33,12 @@ export function through(kind, name, instrument, given, onError) {
     return { source: column.numbers, numbers: owned(column.numbers, reader), unit: column.unit, reader };
   });
   return inLanes(kind, name, instrument, lanes, lenient);
+}
+
+// Whether it is a column, or a quantity of one.
+function isLong(value) {
+  const quantity = isOurs(value) ? value : elsewhere(value);
+  return quantity === undefined ? isColumn(value) : typeof numberOf(quantity) !== "number";
 }
 
 function inLanes(kind, name, instrument, lanes, lenient) {

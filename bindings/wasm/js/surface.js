@@ -188,4 +188,7 @@ export const ROWS = [
   ["uncertainty", "from_resolution", ["step"], [19], 71],
   ["uncertainty", "from_limits", ["half_width"], [19], 71],
   ["uncertainty", "normal_quantile", ["probability"], [19], 71],
+  ["uncertainty", "normal_probability", ["deviations"], [19], 71],
+  ["uncertainty", "t_quantile", ["probability", "degrees_of_freedom"], [19, 19], 71],
+  ["uncertainty", "guard_band", ["uncertainty", "confidence"], [19, 19], 71],
 ];

@@ -55,8 +55,11 @@ def through(instrument: Any, method: str, given: dict[str, Any], on_error: str |
         raise _sugaring._ask_refusal(f"{kind}.{method}", asked, place, len(refused), len(results[0]))
     columns = [_like(numpy, result, shape, taken) for result in results]
     if kind == "Thermometer":
-        word = [kelvin] if method == "reading" else [kelvin, _delta()]
-        return [unit(column) for unit, column in zip(word, columns, strict=True)]
+        from .units import deg_c, delta_c
+
+        words = [kelvin, delta_c]
+        warm = [word(column) for word, column in zip(words, columns)]
+        return [warm[0].shown_in(deg_c), *warm[1:]]
     return columns
 
 
@@ -76,12 +79,6 @@ def _is_column(value: Any) -> bool:
 
 def _argument(si: float, dimension: str | None) -> Any:
     return kelvin(si) if dimension == "temperature" else si
-
-
-def _delta() -> Any:
-    from .units import delta_c
-
-    return delta_c
 
 
 def _broadcast(numpy: Any, taken: dict[str, Any]) -> tuple[list[list[float]], tuple[int, ...]]:

@@ -17,16 +17,19 @@ from importlib.resources import files
 from typing import Any, NamedTuple
 
 from . import _sugaring
-from ._sugaring import Unit
+from . import units as _u
+from ._sugaring import Quantity, Unit
 
 __all__ = [
     "Argument",
     "Function",
+    "JurisdictionRow",
     "KindRow",
     "Range",
     "Relation",
     "error_kinds",
     "functions",
+    "jurisdictions",
     "numbers",
     "relations",
     "schema",
@@ -75,6 +78,26 @@ class KindRow(NamedTuple):
     """How its text begins, with … for what differs."""
 
 
+class JurisdictionRow(NamedTuple):
+    """What density is lawful where: data that was seen on a day, and no advice."""
+
+    key: str
+    name: str
+    law: str
+    min: float
+    """The least, °Bx, inclusive."""
+    max: float | None
+    """The most, °Bx, inclusive, where the rule has one."""
+    reference_temperature: Quantity[_u.Temperature] | None
+    """The temperature that the rule names; it matters for the instrument alone."""
+    has_chart: bool
+    """Whether it prescribes a chart: ``instrument.chart``."""
+    note: str
+    seen: str
+    """When the text was seen; what it said later is not known."""
+    source: str
+
+
 class Function(NamedTuple):
     """A function of numbers."""
 
@@ -107,6 +130,11 @@ def relations() -> tuple[Relation, ...]:
 def units() -> tuple[Unit[Any], ...]:
     """Every unit word, by dimension."""
     return tuple(_sugaring._unit(word) for word in _LISTS["units"])
+
+
+def jurisdictions() -> tuple[JurisdictionRow, ...]:
+    """What density is lawful where; check the local rule."""
+    return tuple(JurisdictionRow(**row) for row in _sugaring._ask("catalogue.jurisdictions", {}))
 
 
 def error_kinds() -> tuple[KindRow, ...]:

@@ -40,8 +40,13 @@ if TYPE_CHECKING:
 __all__ = [
     "Barometer",
     "Card",
+    "ChartMark",
+    "ChartRow",
     "Check",
+    "DensityChart",
+    "EmergentStem",
     "Hydrometer",
+    "Mark",
     "MeasuredBrix",
     "MeasuredColumn",
     "MeasuredTemperature",
@@ -122,7 +127,7 @@ class _Instrument:
         return self._of(self._answer(method, **given))
 
     def _as_data(self) -> dict[str, Any]:
-        return {type(self).__name__.lower(): self._data}
+        return self._data
 
     def to_dict(self) -> dict[str, Any]:
         """Its data, as a plan's ``instruments`` have it: a copy, with quantities."""
@@ -142,7 +147,9 @@ class _Instrument:
         return hash(repr(self._data))
 
     def __repr__(self) -> str:
-        return f"{type(self).__name__}({self._data!r})"
+        (given,) = self._data.values()
+        shown = ", ".join(f"{key}={value!r}" for key, value in given.items())
+        return f"<{type(self).__name__} {shown}>"
 
     def __reduce__(self) -> tuple[Any, ...]:
         return (type(self), (self._data,))
@@ -159,7 +166,8 @@ class Hydrometer(_Instrument):
 
     Read at the level surface, not at the top of the meniscus; the temperature is that of the liquid and the glass. In
     marks of its own scale: ``offset`` is what it shows too high, ``resolution`` the step it is read to, ``uncertainty``
-    its standard uncertainty.
+    its standard uncertainty, ``span`` the least and the greatest mark on its paper: readings beyond are refused, those on
+    it believed, also where they would look like another scale's.
     """
 
     __slots__ = ()
@@ -172,6 +180,7 @@ class Hydrometer(_Instrument):
         *,
         glass_expansion: Quantity[_u.PerKelvin] | None = None,
         offset: float | None = None,
+        span: tuple[float, float] | None = None,
         resolution: float | None = None,
         uncertainty: float | None = None,
     ) -> Self:
@@ -184,6 +193,7 @@ class Hydrometer(_Instrument):
             calibrated_at=calibrated_at,
             glass_expansion=glass_expansion,
             offset=offset,
+            span=_span(span),
             resolution=resolution,
             uncertainty=uncertainty,
         )
@@ -197,6 +207,7 @@ class Hydrometer(_Instrument):
         *,
         glass_expansion: Quantity[_u.PerKelvin] | None = None,
         offset: float | None = None,
+        span: tuple[float, float] | None = None,
         resolution: float | None = None,
         uncertainty: float | None = None,
     ) -> Self:
@@ -216,6 +227,7 @@ class Hydrometer(_Instrument):
             calibrated_at=calibrated_at,
             glass_expansion=glass_expansion,
             offset=offset,
+            span=_span(span),
             resolution=resolution,
             uncertainty=uncertainty,
         )
@@ -228,6 +240,7 @@ class Hydrometer(_Instrument):
         *,
         glass_expansion: Quantity[_u.PerKelvin] | None = None,
         offset: float | None = None,
+        span: tuple[float, float] | None = None,
         resolution: float | None = None,
         uncertainty: float | None = None,
     ) -> Self:
@@ -237,6 +250,7 @@ class Hydrometer(_Instrument):
             calibrated_at=calibrated_at,
             glass_expansion=glass_expansion,
             offset=offset,
+            span=_span(span),
             resolution=resolution,
             uncertainty=uncertainty,
         )
@@ -349,8 +363,19 @@ class Refractometer(_Instrument):
         return _reading(self, {"brix": brix, "prism": prism}, on_error)
 
 
+class EmergentStem(NamedTuple):
+    """The part of a glass thermometer's scale that stands out of the liquid: its column is too short."""
+
+    outside: Quantity[_u.TemperatureDifference]
+    """Degrees of the scale outside."""
+    temperature: Quantity[_u.Temperature]
+    """Of the column there, in the mean."""
+    expansion: Quantity[_u.PerKelvin] | None = None
+    """Apparent expansion of its liquid in glass; mercury's where nothing is said."""
+
+
 class Thermometer(_Instrument):
-    """A thermometer. The whole sensitive length stands in the liquid."""
+    """A thermometer. The whole sensitive length stands in the liquid; what does not is ``emergent_stem``."""
 
     __slots__ = ()
 
@@ -359,11 +384,12 @@ class Thermometer(_Instrument):
         cls,
         *,
         offset: _Difference | None = None,
+        emergent_stem: EmergentStem | None = None,
         resolution: _Difference | None = None,
         uncertainty: _Difference | None = None,
     ) -> Self:
         """One that was not tested, or that shows `offset` too high."""
-        return cls._made("plain", offset=offset, resolution=resolution, uncertainty=uncertainty)
+        return cls._made("plain", offset=offset, emergent_stem=_stem(emergent_stem), resolution=resolution, uncertainty=uncertainty)
 
     @classmethod
     def zeroed_in_boiling_water(
@@ -372,6 +398,7 @@ class Thermometer(_Instrument):
         station: StationPressure,
         /,
         *,
+        emergent_stem: EmergentStem | None = None,
         resolution: _Difference | None = None,
         uncertainty: _Difference | None = None,
     ) -> Self:
@@ -390,6 +417,7 @@ class Thermometer(_Instrument):
             "zeroed_in_boiling_water",
             reading=reading,
             station=station,
+            emergent_stem=_stem(emergent_stem),
             resolution=resolution,
             uncertainty=uncertainty,
         )
@@ -402,6 +430,7 @@ class Thermometer(_Instrument):
         /,
         *,
         station: StationPressure,
+        emergent_stem: EmergentStem | None = None,
         resolution: _Difference | None = None,
         uncertainty: _Difference | None = None,
     ) -> Self:
@@ -411,6 +440,7 @@ class Thermometer(_Instrument):
             ice=ice,
             boiling=boiling,
             station=station,
+            emergent_stem=_stem(emergent_stem),
             resolution=resolution,
             uncertainty=uncertainty,
         )
@@ -484,6 +514,264 @@ class Barometer(_Instrument):
         """What it shows where the pressure is `station`."""
         shown: Quantity[_u.Pressure] = self._answer("reading", station=station)
         return shown
+
+
+class Mark(NamedTuple):
+    """What an instrument shows at one temperature."""
+
+    temperature: Quantity[_u.Temperature]
+    mark: float
+    """Rounded to what can be read."""
+    reading: float
+    """The number itself, in the instrument's own marks."""
+    uncertainty: float | None
+    """Standard uncertainty of the syrup that shows it, °Bx."""
+    chart: float | None
+    """What the chart beside it asks for."""
+
+
+class Card:
+    """The card of marks for one instrument and one syrup; made by ``card``. A notebook shows it as it is printed."""
+
+    __slots__ = ("_written",)
+    _written: dict[str, Any]
+
+    def __init__(self, written: dict[str, Any]) -> None:
+        object.__setattr__(self, "_written", written)
+
+    @property
+    def target(self) -> float:
+        """The syrup that is wanted, °Bx."""
+        target: float = self._written["data"]["target"].to(_u.brix)
+        return target
+
+    @property
+    def marks(self) -> tuple[Mark, ...]:
+        """The marks, in the order of the temperatures."""
+        return tuple(
+            Mark(
+                mark["temperature"],
+                mark["mark"].value,
+                mark["reading"].value,
+                mark["uncertainty"].to(_u.brix) if "uncertainty" in mark else None,
+                mark["chart"].value if "chart" in mark else None,
+            )
+            for mark in self._written["data"]["marks"]
+        )
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """What stands below the marks: how to read, what to take care of, what it rests on."""
+        return tuple(self._written["data"]["notes"])
+
+    def page(self, *, system: Literal["as_given", "us", "metric"] = "as_given") -> str:
+        """The card as text; °F, °C, or both."""
+        return _of_system(self._written["pages"], system)
+
+    def to_svg(self, *, system: Literal["as_given", "us", "metric"] = "as_given") -> str:
+        """The card as an SVG to print and to laminate."""
+        return _of_system(self._written["svgs"], system)
+
+    def to_csv(self) -> str:
+        """The marks as CSV, units in the heading."""
+        csv: str = self._written["csv"]
+        return csv
+
+    def to_json(self) -> str:
+        """The card as JSON on one line."""
+        import json
+
+        return json.dumps(_plain(self._written["data"]), ensure_ascii=False, separators=(",", ":"))
+
+    def to_dict(self) -> dict[str, Any]:
+        """The card as data, with quantities: a copy."""
+        copy: dict[str, Any] = _copied(self._written["data"])
+        return copy
+
+    def __setattr__(self, name: str, value: object) -> None:
+        raise AttributeError(f"a card is read-only: {name}")
+
+    def __eq__(self, other: object) -> bool:
+        return self._written == other._written if isinstance(other, Card) else NotImplemented
+
+    def __hash__(self) -> int:
+        return hash(self.page())
+
+    def __str__(self) -> str:
+        return self.page()
+
+    def __repr__(self) -> str:
+        return f"<Card for {self.target:g} °Bx, {len(self.marks)} marks>"
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return (Card, (self._written,))
+
+    def _repr_svg_(self) -> str:
+        return self.to_svg()
+
+
+def card(
+    target: float,
+    instrument: Hydrometer | Refractometer,
+    /,
+    *,
+    temperatures: Sequence[_Temperature] | None = None,
+    name: str | None = None,
+    chart: str | None = None,
+) -> Card:
+    """The card of marks: what `instrument` shows in syrup of `target` at each temperature it may be read at.
+
+    Without `temperatures` every 10 °F or 5 °C that are usual. `chart` is a jurisdiction whose chart is put beside the
+    marks, never in place of them; `name` stands on top.
+
+    Examples
+    --------
+    >>> from sugaring.instrument import Hydrometer, card
+    >>> from sugaring.units import deg_f
+    >>> marks = card(66.9, Hydrometer.brix(deg_f(60)), temperatures=[deg_f(211), deg_f(120)], chart="vermont").marks
+    >>> [(mark.mark, mark.chart) for mark in marks]
+    [(59.0, None), (64.1, 63.8)]
+    """
+    if not isinstance(instrument, _Instrument):
+        raise _sugaring._foreign("instrument", f"<{type(instrument).__name__}>", "a hydrometer or a refractometer")
+    given = {
+        "target": target,
+        "instrument": instrument._as_data(),
+        "temperatures": None if temperatures is None else list(temperatures),
+        "name": name,
+        "chart": chart,
+    }
+    return Card(_sugaring._ask("instrument.card", given))
+
+
+class ChartMark(NamedTuple):
+    """What a chart asks for, on either scale."""
+
+    brix: float
+    baume: float
+
+
+class ChartRow(NamedTuple):
+    """A printed row of a chart."""
+
+    temperature: Quantity[_u.Temperature]
+    brix: float
+    baume: float
+
+
+class DensityChart:
+    """The density chart that a jurisdiction prescribes: data, law where it is adopted, and not the equation."""
+
+    __slots__ = ("_data",)
+    _data: dict[str, Any]
+
+    def __init__(self, data: dict[str, Any]) -> None:
+        object.__setattr__(self, "_data", data)
+
+    @property
+    def jurisdiction(self) -> str:
+        """Key of the jurisdiction."""
+        return str(self._data["jurisdiction"])
+
+    @property
+    def name(self) -> str:
+        """Name of the jurisdiction."""
+        return str(self._data["name"])
+
+    @property
+    def law(self) -> str:
+        """The law that prescribes it."""
+        return str(self._data["law"])
+
+    @property
+    def seen(self) -> str:
+        """When it was seen."""
+        return str(self._data["seen"])
+
+    @property
+    def target(self) -> float:
+        """What syrup is held to be by the law, °Bx."""
+        return float(self._data["target"])
+
+    @property
+    def calibrated_at(self) -> _Temperature:
+        """Where the hydrometers it is meant for are true."""
+        at: Quantity[_u.Temperature] = self._data["calibrated_at"]
+        return at
+
+    @property
+    def rows(self) -> tuple[ChartRow, ...]:
+        """The rows as printed, from cold to hot."""
+        return tuple(ChartRow(**row) for row in self._data["rows"])
+
+    @property
+    def source(self) -> str:
+        """Where the figures come from."""
+        return str(self._data["source"])
+
+    @property
+    def advice(self) -> str:
+        """What to do before relying on it."""
+        return str(self._data["advice"])
+
+    def mark(self, temperature: _Temperature, /) -> ChartMark:
+        """What the chart asks a hydrometer to show, at least; linear between rows, refused beyond them.
+
+        Examples
+        --------
+        >>> from sugaring.instrument import chart
+        >>> from sugaring.units import deg_f
+        >>> chart("vermont").mark(deg_f(120)).brix
+        63.8
+        """
+        return ChartMark(**_sugaring._ask("DensityChart.mark", {"chart": self._data, "temperature": temperature}))
+
+    def __setattr__(self, name: str, value: object) -> None:
+        raise AttributeError(f"a chart is read-only: {name}")
+
+    def __eq__(self, other: object) -> bool:
+        return self._data == other._data if isinstance(other, DensityChart) else NotImplemented
+
+    def __hash__(self) -> int:
+        return hash(self.jurisdiction)
+
+    def __repr__(self) -> str:
+        return f"<DensityChart of {self.name}, {len(self._data['rows'])} rows>"
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return (DensityChart, (self._data,))
+
+
+def chart(jurisdiction: str, /) -> DensityChart:
+    """The density chart of a jurisdiction, as it is printed; keys are listed by ``catalogue.jurisdictions``."""
+    return DensityChart(_sugaring._ask("instrument.chart", {"jurisdiction": jurisdiction}))
+
+
+def _of_system(written: dict[str, str], system: str) -> str:
+    found = written.get(system) if isinstance(system, str) else None
+    if found is None:
+        raise _sugaring._unknown_name("system", str(system), list(written))
+    return found
+
+
+def _plain(data: Any) -> Any:
+    if isinstance(data, dict):
+        return {key: _plain(value) for key, value in data.items()}
+    if isinstance(data, list):
+        return [_plain(item) for item in data]
+    return {"value": data.value, "unit": data.unit.symbol} if isinstance(data, Quantity) else data
+
+
+def _span(span: tuple[float, float] | None) -> Any:
+    if isinstance(span, (tuple, list)) and len(span) == 2:
+        return {"low": span[0], "high": span[1]}
+    return span
+
+
+def _stem(stem: EmergentStem | None) -> Any:
+    if not isinstance(stem, EmergentStem):
+        return stem
+    return {key: value for key, value in stem._asdict().items() if value is not None}
 
 
 def _check(check: Check) -> Any:

@@ -1,3 +1,5 @@
+use alloc::{format, string::String, vec::Vec};
+
 use super::{Function, table};
 use crate::{
     day,
@@ -12,6 +14,27 @@ use crate::{
 #[must_use]
 pub fn functions() -> &'static [&'static Function] {
     table::FUNCTIONS
+}
+
+/// The function of numbers of that name, such as `sucrose.density`.
+///
+/// # Errors
+/// Unknown name.
+///
+/// ```
+/// use sugaring::catalogue;
+/// assert_eq!(catalogue::function("water.viscosity")?.summary, "Viscosity of liquid water at 0.1 MPa.");
+/// let error = catalogue::function("sucrose.densty").unwrap_err();
+/// assert_eq!(error.to_string(), "function has the unknown name \"sucrose.densty\"; nearest: sucrose.density");
+/// # Ok::<(), sugaring::Error>(())
+/// ```
+pub fn function(name: &str) -> Result<&'static Function, Error> {
+    let of = |row: &Function| format!("{}.{}", row.module, row.name);
+    let found = table::FUNCTIONS.iter().find(|row| of(row) == name);
+    found.copied().ok_or_else(|| {
+        let names: Vec<String> = table::FUNCTIONS.iter().map(|row| of(row)).collect();
+        Error::unknown_name("function", name, names.iter().map(String::as_str))
+    })
 }
 
 /// What each of the [`functions`] covers, in their order.

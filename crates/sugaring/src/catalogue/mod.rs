@@ -3,9 +3,12 @@
 //! Forms, stubs, types, tables of the documentation and the vectors that other languages are judged by are made
 //! from these lists; nothing of it is typed again.
 
-pub use ask::{ask, ask_lanes, asks};
+pub use ask::{ask, ask_lanes, ask_monte_carlo, ask_propagate, asks};
 pub use function::{Argument, Function, Kind};
-pub use lists::{error_kinds, functions, instruments, jurisdictions, numbers, relations, schema, schemas, units};
+pub use lists::{
+    error_kinds, function, functions, instruments, jurisdictions, numbers, relations, schema, schemas, units,
+};
+pub use model::Model;
 
 #[doc(hidden)]
 pub use table::rows;
@@ -13,4 +16,5 @@ pub use table::rows;
 mod ask;
 mod function;
 mod lists;
+mod model;
 mod table;

@@ -194,6 +194,12 @@ macro_rules! surface {
                 from_limits(half_width: f64) -> f64 = FROM_LIMITS;
                 /// How many standard deviations above the mean a normal value lies with `probability` below it.
                 normal_quantile(probability: Ratio) -> f64 = NORMAL_QUANTILE;
+                /// Probability that a normal value lies below `deviations` standard deviations above the mean.
+                normal_probability(deviations: f64) -> Ratio = NORMAL_PROBABILITY;
+                /// How many standard uncertainties above the mean a value of Student's distribution lies with `probability` below it.
+                t_quantile(probability: Ratio, degrees_of_freedom: f64) -> f64 = T_QUANTILE;
+                /// How far above a minimum to aim, so that the truth meets it with `confidence`.
+                guard_band(uncertainty: f64, confidence: Ratio) -> f64 = GUARD_BAND;
             }
         }
     };

@@ -157,16 +157,22 @@ impl Barometer {
     /// # Ok::<(), sugaring::Error>(())
     /// ```
     pub fn truth(&self, reading: Pressure) -> Result<StationPressure, Error> {
-        // The kind of pressure checks it, and knows the usual slips.
+        // The kind of pressure checks the reading as it is, and knows the usual slips.
+        self.meant(reading)?;
         let right = Pressure::of_si(self.correction.corrected(reading.si()));
-        let made = match self.set_at {
-            None => StationPressure::measured(right),
-            Some(altitude) => StationPressure::from_altimeter_setting(right, Length::of_si(altitude)),
-        };
-        let station = made.map_err(|error| error.named("reading"))?;
+        let station = self.meant(right)?;
         let slope = self.set_at.map_or(1.0, |altitude| thinner(right, altitude));
         let uncertainty = Pressure::of_si(slope * math::sqrt(self.graduation.squares()));
         Ok(station.with_uncertainty(uncertainty))
+    }
+
+    /// What a right one means by `reading`.
+    fn meant(&self, reading: Pressure) -> Result<StationPressure, Error> {
+        let made = match self.set_at {
+            None => StationPressure::measured(reading),
+            Some(altitude) => StationPressure::from_altimeter_setting(reading, Length::of_si(altitude)),
+        };
+        made.map_err(|error| error.named("reading"))
     }
 
     /// The usual slip that would explain a surprising reading at `altitude`: one kind of barometer taken for the other.

@@ -17,8 +17,10 @@ use super::{
     refractometer::{Compensation, Zero},
 };
 use crate::{
+    digits,
     error::Error,
     form::{Node, Tree},
+    math,
     uncertainty::Line,
     units::{Dimension, Length, PerKelvin, Pressure, Quantity, Temperature, Unit, Value, table},
 };
@@ -401,12 +403,17 @@ const POINTS: [[&str; 2]; 2] = [
 
 /// A temperature in the unit in which it is shortest and reads back to the bit.
 fn temperature(kelvin: f64) -> Tree {
-    let units = [&table::deg_c, &table::deg_f, &table::kelvin];
-    let exact = units
-        .into_iter()
-        .filter(|unit| unit.to_si(unit.from_si(kelvin)).to_bits() == kelvin.to_bits());
-    let length = |unit: &&'static Unit| crate::digits::shortest(unit.from_si(kelvin)).len();
-    of(kelvin, exact.min_by_key(length).unwrap_or(&table::kelvin))
+    let mut best = (usize::MAX, kelvin, &table::kelvin);
+    for unit in [&table::deg_c, &table::deg_f, &table::kelvin] {
+        let value = unit.from_si(kelvin);
+        for value in [math::floor(value * 1e6 + 0.5) / 1e6, value] {
+            let length = digits::shortest(value).len();
+            if length < best.0 && unit.to_si(value).to_bits() == kelvin.to_bits() {
+                best = (length, value, unit);
+            }
+        }
+    }
+    Tree::Quantity(Quantity::new(best.1, best.2))
 }
 
 fn of(si: f64, unit: &'static Unit) -> Tree {

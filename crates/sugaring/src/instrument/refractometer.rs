@@ -380,7 +380,8 @@ impl Refractometer {
 
     #[cold]
     fn off_scale(&self, shown: f64, kelvin: f64) -> Error {
-        let mark = |brix| self.shows(brix, kelvin).unwrap_or(f64::NAN);
+        // What rounding leaves of 0 and 85 is not shown.
+        let mark = |brix| math::floor(self.shows(brix, kelvin).unwrap_or(f64::NAN) * 1e6 + 0.5) / 1e6;
         let (low, high) = (mark(0.0), mark(SWEETEST));
         let error = Error::out_of_limits("reading", shown, &table::deg_brix, low, high);
         if shown < low {

@@ -31,8 +31,21 @@ pub struct Sampled {
 }
 
 impl Sampled {
-    /// Of draws in any order.
-    pub(super) fn of(mut values: Vec<f64>) -> Result<Self, Error> {
+    /// Of draws in any order, made here or elsewhere.
+    ///
+    /// # Errors
+    /// Missing, where there are none; not finite.
+    ///
+    /// ```
+    /// use sugaring::uncertainty::Sampled;
+    /// assert_eq!(Sampled::of(vec![3.0, 1.0, 2.0])?.median, 2.0);
+    /// assert_eq!(Sampled::of(vec![]).unwrap_err().to_string(), "values is missing");
+    /// # Ok::<(), sugaring::Error>(())
+    /// ```
+    pub fn of(mut values: Vec<f64>) -> Result<Self, Error> {
+        if values.is_empty() {
+            return Err(Error::missing("values"));
+        }
         values.sort_unstable_by(f64::total_cmp);
         let (value, _) = middle(&values);
         let uncertainty = spread_of(&values, value);

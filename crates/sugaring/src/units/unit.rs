@@ -1,6 +1,6 @@
 use alloc::{format, string::String};
 
-use super::Dimension;
+use super::{Dimension, table};
 use crate::digits;
 
 /// A unit as data: how a value in it becomes SI and back, and how it is written.
@@ -65,6 +65,27 @@ impl Unit {
     #[must_use]
     pub const fn numbers(&self) -> [f64; 4] {
         [self.zero, self.times, self.over, self.offset]
+    }
+
+    /// What a difference of two values in this unit is measured in: a size of the same steps.
+    ///
+    /// ```
+    /// use sugaring::units::table;
+    /// assert_eq!(table::deg_f.difference(), &table::delta_f);
+    /// assert_eq!(table::litre.difference(), &table::litre);
+    /// ```
+    #[must_use]
+    pub fn difference(&'static self) -> &'static Self {
+        match self.word {
+            "deg_c" | "kelvin" => &table::delta_c,
+            "deg_f" => &table::delta_f,
+            "pa_gauge" => &table::pa,
+            "kpa_gauge" => &table::kpa,
+            "bar_gauge" => &table::bar,
+            "psi_gauge" => &table::psi,
+            _ if self.dimension.is_density_scale() => &table::fraction,
+            _ => self,
+        }
     }
 
     /// A difference of `steps` of this unit, in SI.

@@ -9,7 +9,7 @@ use sugaring::{
 use super::json::{bits, error, list, object, text};
 
 pub(super) fn lines() -> Vec<String> {
-    let cases = instrument::cases();
+    let cases = [instrument::cases(), card::cases()].concat();
     cases.iter().map(|(name, given)| line(name, given)).collect()
 }
 
@@ -51,7 +51,12 @@ fn written_number(number: f64) -> String {
 /// A quantity by its word.
 fn of(value: f64, word: &str) -> Tree {
     let unit = catalogue::units().iter().find(|unit| unit.word == word);
-    Tree::from(Quantity::new(value, unit.copied().unwrap_or_else(|| Unit::base(sugaring::units::Dimension::Count))))
+    Tree::from(Quantity::new(
+        value,
+        unit.copied()
+            .unwrap_or_else(|| Unit::base(sugaring::units::Dimension::Count)),
+    ))
 }
 
+mod card;
 mod instrument;

@@ -2,6 +2,7 @@
 
 use crate::File;
 
+mod asks;
 mod calls;
 mod catalogue;
 mod days;
@@ -20,6 +21,7 @@ pub(crate) fn files() -> Vec<File> {
         functions::file(),
         catalogue::file(),
         file("calls", &mut { calls }),
+        file("asks", &mut asks::lines().into_iter()),
         file("edges", &mut edges::lines().into_iter()),
     ];
     files.extend(days);

@@ -1,6 +1,6 @@
 //! Arguments of a function by name, taken out of data.
 
-use alloc::string::String;
+use alloc::{string::String, vec::Vec};
 
 use crate::{
     air::{Origin, StationPressure},
@@ -58,6 +58,13 @@ impl<'a> Given<'a> {
         self.node(name)?.text(80)
     }
 
+    /// A text that may be left out.
+    pub(super) fn optional_text(self, name: &'static str) -> Result<Option<&'a str>, Error> {
+        self.find(name)
+            .map(|tree| Node::argument(tree, name).text(80))
+            .transpose()
+    }
+
     /// A place in data, whose errors begin with `name`.
     pub(super) fn node(self, name: &'static str) -> Result<Node<'a>, Error> {
         self.tree(name).map(|tree| Node::argument(tree, name))
@@ -66,6 +73,18 @@ impl<'a> Given<'a> {
     /// The same, where it may be left out.
     pub(super) fn optional_node(self, name: &'static str) -> Option<Node<'a>> {
         self.find(name).map(|tree| Node::argument(tree, name))
+    }
+
+    /// A list of bare numbers, which the function checks.
+    pub(super) fn numbers(self, name: &'static str) -> Result<Vec<f64>, Error> {
+        let items = self.node(name)?.list()?;
+        items.iter().map(|item| bare(item.tree(), item.path())).collect()
+    }
+
+    /// A list of quantities.
+    pub(super) fn list<T: Value>(self, name: &'static str) -> Result<Vec<T>, Error> {
+        let items = self.node(name)?.list()?;
+        items.iter().map(|item| typed(item.tree(), item.path())).collect()
     }
 
     /// A station pressure as plain data: its pressure, and how it was come by and how well where that is said.

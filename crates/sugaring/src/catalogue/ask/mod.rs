@@ -2,8 +2,12 @@
 
 pub use lanes::ask_lanes;
 pub use table::{ask, asks};
+pub use uncertainty::{ask_monte_carlo, ask_propagate};
 
+mod card;
 mod given;
 mod instrument;
 mod lanes;
+mod spread;
 mod table;
+mod uncertainty;

@@ -31,5 +31,10 @@ pub fn asks() -> impl Iterator<Item = &'static str> {
 pub(super) type Answer = (&'static str, fn(Given<'_>) -> Result<Tree, Error>);
 
 fn answers() -> impl Iterator<Item = &'static Answer> {
-    super::instrument::ANSWERS.iter()
+    let rooms = [
+        super::instrument::ANSWERS,
+        super::card::ANSWERS,
+        super::uncertainty::ANSWERS,
+    ];
+    rooms.into_iter().flatten()
 }
