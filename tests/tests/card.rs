@@ -171,6 +171,14 @@ fn the_chart_is_the_printed_one() {
         seen += 1;
     }
     assert_eq!(seen, 20);
+    // What the table here leaves out: °Baumé falls by a quarter a row, as its note says, and no °Brix lies further from
+    // the equation than the misses that are known.
+    for (row, quarters) in vermont.rows().iter().zip(0_u8..) {
+        assert_eq!(row.mark().baume.get(), 36.25 - 0.25 * f64::from(quarters));
+        let ours = on_brix().reading(brix(66.9).unwrap(), row.temperature()).unwrap();
+        let apart = ours.get() - row.mark().brix.get();
+        assert!((-0.12..0.33).contains(&apart), "{apart}");
+    }
 }
 
 /// The law's chart is not the equation: syrup that just meets it at 120 °F is 66.57 °Bx when cold.
@@ -197,6 +205,11 @@ fn legality_is_decided_in_brix() {
     assert_eq!(format!("{:.2}", baume.value), "66.85 °Bx");
     let found = legal(baume, "vermont").unwrap();
     assert!(!found.legal && found.probability > 0.4);
+    let data = found.to_tree().to_json().unwrap();
+    assert!(
+        data.contains("\"density\":\"too_thin\"") && data.contains("\"jurisdiction\":\"vermont\""),
+        "{data}"
+    );
     // A hydrometer for 20 °C floats at 67.24 in the same lawful syrup at 60 °F: the truth is what counts.
     let metric = Instrument::from(Hydrometer::brix(deg_c(20.0)).unwrap());
     let shown = metric.reading(brix(66.9).unwrap(), deg_f(60.0)).unwrap();

@@ -1,8 +1,10 @@
+use alloc::format;
 use core::fmt;
 
 use crate::{
     digits,
     error::Error,
+    form::Tree,
     jurisdiction::{CHECK_LOCAL_RULE, JurisdictionRow},
     relation::Range,
     uncertainty::normal_probability_at,
@@ -118,6 +120,32 @@ impl Density {
             Self::Within => "within",
             Self::TooThick => "too_thick",
         }
+    }
+}
+
+impl Legality {
+    /// The same as data, °Bx and probabilities as plain numbers, with the rule and its sentence.
+    #[must_use]
+    pub fn to_tree(&self) -> Tree {
+        let mut map = alloc::vec![
+            ("legal", Tree::from(self.legal)),
+            ("density", Tree::from(self.density.name())),
+            ("brix", Tree::from(self.brix.get())),
+            ("margin", Tree::from(self.margin)),
+        ];
+        if let Some(room) = self.room {
+            map.push(("room", Tree::from(room)));
+        }
+        map.extend([
+            ("probability", Tree::from(self.probability)),
+            ("too_thin", Tree::from(self.too_thin)),
+            ("too_thick", Tree::from(self.too_thick)),
+            ("jurisdiction", Tree::from(self.reference.key)),
+            ("law", Tree::from(self.reference.law)),
+            ("advice", Tree::from(CHECK_LOCAL_RULE)),
+            ("text", Tree::from(format!("{self}"))),
+        ]);
+        Tree::map(map)
     }
 }
 

@@ -4,6 +4,7 @@ use core::fmt;
 use crate::{
     digits,
     error::Error,
+    form::Tree,
     relation::Source,
     units::{Unit, table},
 };
@@ -90,6 +91,30 @@ impl InstrumentRow {
     pub fn named(key: &str) -> Result<&'static Self, Error> {
         let found = ROWS.iter().find(|row| row.key == key);
         found.ok_or_else(|| Error::unknown_name("instrument", key, ROWS.iter().map(|row| row.key)))
+    }
+}
+
+impl InstrumentRow {
+    /// The same as data.
+    #[must_use]
+    pub fn to_tree(&self) -> Tree {
+        let size = |size: Typical| {
+            Tree::map([
+                ("low", Tree::from(size.low)),
+                ("high", Tree::from(size.high)),
+                ("unit", Tree::from(size.unit.symbol)),
+            ])
+        };
+        let mut map = alloc::vec![("key", Tree::from(self.key)), ("name", Tree::from(self.name))];
+        if let Some(step) = self.resolution {
+            map.push(("resolution", size(step)));
+        }
+        map.extend([
+            ("uncertainty", size(self.uncertainty)),
+            ("of", Tree::from(self.of.name())),
+            ("source", Tree::from(format!("{}", self.source))),
+        ]);
+        Tree::map(map)
     }
 }
 
@@ -227,6 +252,7 @@ mod tests {
     fn rows_are_whole() {
         for row in ROWS {
             assert_eq!(InstrumentRow::named(row.key), Ok(row));
+            assert!(matches!(row.to_tree(), Tree::Map(map) if map.len() == 5 + usize::from(row.resolution.is_some())));
             let sizes = [Some(row.uncertainty), row.resolution];
             for size in sizes.into_iter().flatten() {
                 assert!(size.low > 0.0 && size.low <= size.high, "{}", row.key);
