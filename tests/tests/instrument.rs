@@ -173,6 +173,9 @@ fn uncertainties_follow_the_marks() -> Result<(), Error> {
     near(tested.truth(reading(20.0), deg_c(20.0))?.uncertainty, 0.12 * 1.2);
     let float = Hydrometer::brix(deg_c(20.0))?.two_point(check(0.0, 0.0)?, check(50.0, 60.0)?)?;
     near(float.truth(reading(20.0), deg_c(20.0))?.uncertainty, 0.3 * 1.2);
+    // In hot syrup a °Bx of the scale is 0.95 of the liquid.
+    let hot = Hydrometer::brix(deg_f(60.0))?.truth(reading(59.0), deg_f(211.0))?;
+    assert!((hot.uncertainty - 0.3 * 0.9548).abs() < 1e-4, "{}", hot.uncertainty);
     let air = StationPressure::measured(kpa(101.325))?.with_uncertainty(pa(0.0));
     let probe = Thermometer::two_point(deg_c(5.0), deg_c(94.974), air)?;
     let truth = probe.truth(deg_c(50.0))?;

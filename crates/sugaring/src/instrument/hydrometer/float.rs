@@ -25,7 +25,17 @@ impl Float {
         brix_from_density_at(density_at(mark, self.calibrated_at) / self.swelling(kelvin), kelvin)
     }
 
+    /// °Bx of the liquid for one of the mark, where `mark` stands in a liquid of `brix`.
+    pub(super) fn slope(&self, mark: f64, brix: f64, kelvin: f64) -> f64 {
+        density_rise(mark, self.calibrated_at) / (self.swelling(kelvin) * density_rise(brix, kelvin))
+    }
+
     fn swelling(&self, kelvin: f64) -> f64 {
         1.0 + self.expansion * (kelvin - self.calibrated_at)
     }
+}
+
+/// kg/m³ for one °Bx.
+pub(super) fn density_rise(brix: f64, kelvin: f64) -> f64 {
+    density_at(brix + 0.5, kelvin) - density_at(brix - 0.5, kelvin)
 }

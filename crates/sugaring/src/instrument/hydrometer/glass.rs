@@ -59,7 +59,7 @@ impl Hydrometer {
     /// # Errors
     /// Out of range (0 to 40 °C) or not finite.
     /// # Source
-    /// As [`Hydrometer::brix`], with [`sucrose::brix_from_scale`].
+    /// As [`Hydrometer::brix`], with [`sucrose::brix_from_scale`](crate::sucrose::brix_from_scale).
     /// # Examples
     /// ```
     /// use sugaring::{instrument::Hydrometer, units::*};

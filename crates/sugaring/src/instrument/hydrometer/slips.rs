@@ -40,10 +40,10 @@ impl Hydrometer {
         if self.span.is_some() || temperature.si() < HOT {
             return None;
         }
-        let number = digits::significant(shown, 6);
         match self.marking {
             Marking::Brix if (32.0..=37.0).contains(&shown) => Some(format!(
-                "{number} in hot syrup looks like degrees Baumé: read the Brix scale beside it"
+                "{} in hot syrup looks like degrees Baumé: read the Brix scale beside it",
+                digits::significant(shown, 6)
             )),
             _ => None,
         }
