@@ -44,11 +44,7 @@ impl Card {
             y += NAME;
         }
         drawing.text(Text::new(MARGIN, y + 2.5, 4.4, "Marks for syrup of"));
-        drawing.text(
-            Text::new(RIGHT, y + 2.5, 9.0, &format!("{}", self.target))
-                .bold()
-                .ending(),
-        );
+        drawing.text(Text::new(RIGHT, y + 2.5, 9.0, &self.wanted()).bold().ending());
         drawing.text(Text::new(MARGIN, y + 8.0, 3.0, &self.instrument_line()));
     }
 
@@ -56,7 +52,9 @@ impl Card {
         let columns = self.columns(system);
         for column in &columns {
             drawing.text(Text::new(column.x, top - 6.0, 3.1, &column.heads[0]).ending());
-            drawing.text(Text::new(column.x, top - 2.0, 3.4, &column.heads[1]).bold().ending());
+            let width: f64 = column.heads[1].chars().map(bold_em).sum();
+            let size = (LONGEST_UNIT / width).min(3.4);
+            drawing.text(Text::new(column.x, top - 2.0, size, &column.heads[1]).bold().ending());
         }
         drawing.rule(top);
         let size = (pitch * 0.84).min(8.0);
@@ -206,6 +204,8 @@ const NAME_SIZE: f64 = 3.8;
 /// Digits of 4 mm are read at arm's length.
 const LEAST_PITCH: f64 = 4.8;
 const MOST_PITCH: f64 = 9.0;
+/// "SG 20/20 in air" stays off the column beside it.
+const LONGEST_UNIT: f64 = 26.0;
 const CAUTION: f64 = 8.4;
 const DIRECTIONS: Print = Print { size: 2.8, pitch: 3.5 };
 const RESTS_ON: Print = Print { size: 2.1, pitch: 2.6 };

@@ -5,8 +5,9 @@ use alloc::{format, string::String, vec::Vec};
 use super::{Card, Mark, marks::unit};
 use crate::{
     digits,
-    instrument::{HYDROMETER, Instrument, REFRACTOMETER, Reading},
+    instrument::{Compensation, HYDROMETER, Instrument, REFRACTOMETER, Reading, Refractometer},
     safety,
+    sucrose::BRIX_FROM_REFRACTIVE_INDEX,
     units::{Dimension, System, Unit, Value, table},
 };
 
@@ -57,7 +58,12 @@ pub(super) fn temperatures(marks: &[Mark], unit: &Unit) -> Vec<String> {
 
 impl Card {
     pub(super) fn heading(&self) -> String {
-        format!("Marks for syrup of {}", self.target)
+        format!("Marks for syrup of {}", self.wanted())
+    }
+
+    /// The syrup, to as many digits as anybody reads.
+    pub(super) fn wanted(&self) -> String {
+        table::deg_brix.with_symbol(&digits::significant(self.target.get(), 4))
     }
 
     /// The instrument in a line: "Hydrometer in °Bx, true at 60 °F (15.6 °C)".
@@ -103,13 +109,25 @@ impl Card {
 
     /// What the numbers rest on.
     pub(super) fn rests_on(&self) -> Vec<String> {
-        let relation = match self.instrument {
-            Instrument::Hydrometer(_) => &HYDROMETER,
-            Instrument::Refractometer(_) => &REFRACTOMETER,
+        let (from, accuracy) = match self.instrument {
+            Instrument::Hydrometer(_) => (format!("{}", HYDROMETER.source), HYDROMETER.accuracy),
+            Instrument::Refractometer(Refractometer {
+                compensation: Compensation::None,
+                ..
+            }) => (
+                format!(
+                    "refractive index of sucrose solutions, {}",
+                    BRIX_FROM_REFRACTIVE_INDEX.source
+                ),
+                BRIX_FROM_REFRACTIVE_INDEX.accuracy,
+            ),
+            Instrument::Refractometer(_) => (
+                String::from("the instrument's own correction for temperature"),
+                REFRACTOMETER.accuracy,
+            ),
         };
         let mut said = alloc::vec![format!(
-            "Calculated for this instrument alone, from: {}. Accuracy: {}.",
-            relation.source, relation.accuracy
+            "Calculated for this instrument alone, from: {from}. Accuracy: {accuracy}."
         )];
         said.extend(self.about_the_chart());
         said.iter().map(|text| together(text)).collect()
@@ -128,7 +146,7 @@ impl Card {
         let largest = known.fold(None, |most: Option<f64>, u| Some(most.map_or(u, |most| most.max(u))))?;
         Some(format!(
             "At its mark: {}, give or take {} (19 times in 20).",
-            self.target,
+            self.wanted(),
             digits::fixed(COVERAGE * largest, 1)
         ))
     }

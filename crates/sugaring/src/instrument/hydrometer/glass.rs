@@ -1,3 +1,5 @@
+use alloc::format;
+
 use super::{
     super::{correction::Correction, graduation::Graduation},
     float::Float,
