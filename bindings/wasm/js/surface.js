@@ -190,5 +190,6 @@ export const ROWS = [
   ["uncertainty", "normal_quantile", ["probability"], [19], 71],
   ["uncertainty", "normal_probability", ["deviations"], [19], 71],
   ["uncertainty", "t_quantile", ["probability", "degrees_of_freedom"], [19, 19], 71],
+  ["uncertainty", "coverage_factor", ["coverage", "degrees_of_freedom"], [19, 19], 71],
   ["uncertainty", "guard_band", ["uncertainty", "confidence"], [19, 19], 71],
 ];

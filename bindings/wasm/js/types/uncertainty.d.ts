@@ -65,6 +65,19 @@ export function tQuantile(probability: Plain<"ratio">, degrees_of_freedom: Plain
 export function tQuantile(probability: PlainColumn<"ratio">, degrees_of_freedom: PlainColumn<"ratio">, options?: Options): Float64Array;
 
 /**
+ * How many standard uncertainties to either side hold the truth with `coverage`.
+ *
+ * Source: JCGM 100:2008, G.3.2, G.4.1 note 1.
+ *
+ * @param coverage 0.0001 to 0.9999
+ * @param degrees_of_freedom 1 to 1e300
+ * @returns A number; accuracy: 1 part in 1e12
+ * @throws SugaringError
+ */
+export function coverageFactor(coverage: Plain<"ratio">, degrees_of_freedom: Plain<"ratio">, options?: Options): number;
+export function coverageFactor(coverage: PlainColumn<"ratio">, degrees_of_freedom: PlainColumn<"ratio">, options?: Options): Float64Array;
+
+/**
  * How far above a minimum to aim, so that the truth meets it with `confidence`.
  *
  * Source: JCGM 106:2012, 8.3.2.

@@ -198,6 +198,8 @@ macro_rules! surface {
                 normal_probability(deviations: f64) -> Ratio = NORMAL_PROBABILITY;
                 /// How many standard uncertainties above the mean a value of Student's distribution lies with `probability` below it.
                 t_quantile(probability: Ratio, degrees_of_freedom: f64) -> f64 = T_QUANTILE;
+                /// How many standard uncertainties to either side hold the truth with `coverage`.
+                coverage_factor(coverage: Ratio, degrees_of_freedom: f64) -> f64 = COVERAGE_FACTOR;
                 /// How far above a minimum to aim, so that the truth meets it with `confidence`.
                 guard_band(uncertainty: f64, confidence: Ratio) -> f64 = GUARD_BAND;
             }

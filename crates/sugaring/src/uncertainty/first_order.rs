@@ -2,16 +2,10 @@ use alloc::{string::String, vec::Vec};
 
 use super::{
     causes::{Cause, Causes, Correlated},
-    normal::normal_quantile_at,
+    coverage::coverage_factor,
     spread::Spread,
-    student::{MOST_FREEDOM, student_quantile_at},
 };
-use crate::{
-    error::Error,
-    math,
-    relation::Range,
-    units::{Ratio, Value, table},
-};
+use crate::{error::Error, math, units::Ratio};
 
 /// How uncertain inputs make the result of `model` uncertain, to first order, and how much each has a part in it.
 ///
@@ -133,22 +127,13 @@ pub struct Contribution {
 impl Propagated {
     /// How many standard uncertainties to either side hold the truth with `coverage`.
     ///
-    /// The quantile (1 + p)/2 of Student's t, the effective degrees of freedom cut to a whole number; of the normal
-    /// distribution where they are infinite.
+    /// That of [`coverage_factor`](super::coverage_factor()) for its effective degrees of freedom.
     ///
     /// # Errors
     /// Coverage out of range.
-    /// # Source
-    /// JCGM 100:2008, G.3.2, G.4.1 note 1.
     pub fn coverage_factor(&self, coverage: Ratio) -> Result<f64, Error> {
-        let p = 0.5 + 0.5 * COVERAGE.check(coverage.si())?;
-        // A hair below a whole number is that number.
-        let whole = math::floor(self.degrees_of_freedom * (1.0 + 1e-12)).max(1.0);
-        if whole > MOST_FREEDOM {
-            Ok(normal_quantile_at(p))
-        } else {
-            student_quantile_at(p, whole).ok_or_else(|| Error::no_convergence("coverage"))
-        }
+        // Infinite ones are more than the limit of the normal distribution.
+        coverage_factor(coverage, self.degrees_of_freedom.min(1e300))
     }
 
     /// The interval that holds the truth with `coverage`, as many standard uncertainties to either side.
@@ -172,9 +157,6 @@ impl Propagated {
         Ok((self.value - half, self.value + half))
     }
 }
-
-/// Shares of cases that an interval may be asked to hold.
-pub(super) const COVERAGE: Range = Range::new("coverage", &table::fraction, 1e-4, 0.9999);
 
 type Model<'m> = &'m mut dyn FnMut(&[f64]) -> Result<f64, Error>;
 

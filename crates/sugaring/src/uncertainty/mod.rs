@@ -9,6 +9,7 @@
 
 pub use combined::{Combined, combine};
 pub use conformity::{GUARD_BAND, guard_band, probability_at_least};
+pub use coverage::{COVERAGE_FACTOR, coverage_factor};
 pub use first_order::{Contribution, ModelValue, Propagated, propagate};
 pub use limits::{FROM_LIMITS, FROM_RESOLUTION, from_limits, from_resolution};
 pub use line::{Line, line_fit};
@@ -25,6 +26,7 @@ pub(crate) use order::quantile;
 mod causes;
 mod combined;
 mod conformity;
+mod coverage;
 mod draws;
 mod first_order;
 mod limits;

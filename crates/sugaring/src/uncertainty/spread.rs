@@ -123,6 +123,13 @@ impl Spread {
         Self::new(name, value, 0.0)
     }
 
+    /// The same under another name.
+    #[must_use]
+    pub fn with_name(mut self, name: impl Into<String>) -> Self {
+        self.name = name.into();
+        self
+    }
+
     /// How it spreads.
     #[must_use]
     pub fn with_distribution(mut self, distribution: Distribution) -> Self {
@@ -146,13 +153,7 @@ impl Spread {
     /// # Source
     /// JCGM 100:2008, G.3 and G.4.
     pub fn with_degrees_of_freedom(mut self, degrees_of_freedom: f64) -> Result<Self, Error> {
-        self.degrees_of_freedom = if degrees_of_freedom < f64::INFINITY || degrees_of_freedom.is_nan() {
-            FREEDOM
-                .check(degrees_of_freedom)
-                .map_err(|error| error.within(&self.name))?
-        } else {
-            degrees_of_freedom
-        };
+        self.degrees_of_freedom = freedom_of(degrees_of_freedom).map_err(|error| error.within(&self.name))?;
         Ok(self)
     }
 
@@ -224,6 +225,15 @@ impl Spread {
     /// What an error calls it: its name in quotes.
     pub(super) fn quoted(&self) -> String {
         quoted(&self.name)
+    }
+}
+
+/// Degrees of freedom, of which there may be infinitely many.
+pub(super) fn freedom_of(degrees_of_freedom: f64) -> Result<f64, Error> {
+    if degrees_of_freedom > 0.0 && degrees_of_freedom.is_infinite() {
+        Ok(degrees_of_freedom)
+    } else {
+        FREEDOM.check(degrees_of_freedom)
     }
 }
 

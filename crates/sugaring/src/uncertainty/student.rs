@@ -23,7 +23,8 @@ use crate::{
 /// Out of range; not finite.
 /// # Source
 /// JCGM 100:2008, G.3 and table G.2. The function: NIST Digital Library of Mathematical Functions, 8.17.22 (the
-/// continued fraction) and 5.11.13 (the quotient of gamma functions).
+/// continued fraction) and 5.11.13 (the quotient of gamma functions); above 10⁵ degrees of freedom Abramowitz and
+/// Stegun (1964), 26.7.5.
 /// # Examples
 /// ```
 /// use sugaring::{uncertainty::t_quantile, units::percent};
@@ -63,6 +64,9 @@ pub(super) fn student_quantile_at(p: f64, freedom: f64) -> Option<f64> {
     if p == 0.5 {
         return Some(0.0);
     }
+    if freedom > MANY {
+        return Some(expanded(normal_quantile_at(p), freedom));
+    }
     let tail = p.min(1.0 - p);
     // Between the quantile of infinite freedom and one above that of 1, whose tail is below 1/(πt).
     let low = math::ln(-normal_quantile_at(tail)) - 1e-6;
@@ -79,6 +83,20 @@ pub(super) fn student_quantile_at(p: f64, freedom: f64) -> Option<f64> {
     };
     let t = math::exp(found.filter(|found| found.settled)?.at);
     Some(if p < 0.5 { -t } else { t })
+}
+
+/// Above it the fraction loses digits, and the expansion about the normal quantile has them all.
+const MANY: f64 = 1e5;
+
+/// The quantile of `freedom` where that of the normal distribution is `x`.
+fn expanded(x: f64, freedom: f64) -> f64 {
+    let squared = x * x;
+    let g1 = (squared + 1.0) / 4.0;
+    let g2 = ((5.0 * squared + 16.0) * squared + 3.0) / 96.0;
+    let g3 = (((3.0 * squared + 19.0) * squared + 17.0) * squared - 15.0) / 384.0;
+    let g4 = ((((79.0 * squared + 776.0) * squared + 1482.0) * squared - 1920.0) * squared - 945.0) / 92_160.0;
+    let part = 1.0 / freedom;
+    x * (1.0 + part * (g1 + part * (g2 + part * (g3 + part * g4))))
 }
 
 /// ln P(T > t), s = ln t.

@@ -12,7 +12,7 @@ use super::{
 use crate::{File, SCALE, file::top};
 
 /// Modules with a part written by hand: what it imports from `typing`, and its names.
-const BESIDE: [(&str, &str, &[&str]); 3] = [
+const BESIDE: [(&str, &str, &[&str]); 4] = [
     (
         "air",
         "Any, Generic, TypeVar, final, ",
@@ -20,6 +20,23 @@ const BESIDE: [(&str, &str, &[&str]); 3] = [
     ),
     ("finish", "final, ", &["FinishingPoint", "finishing_point"]),
     ("sucrose", "TypeVar, ", &["brix_from_scale", "on_scale"]),
+    (
+        "uncertainty",
+        "Any, ClassVar, Generic, Self, TypeVar, final, ",
+        &[
+            "Combined",
+            "Contribution",
+            "Line",
+            "Propagated",
+            "Sampled",
+            "Spread",
+            "combine",
+            "line_fit",
+            "monte_carlo",
+            "probability_at_least",
+            "propagate",
+        ],
+    ),
 ];
 
 pub(super) fn files() -> Vec<File> {
@@ -69,10 +86,21 @@ fn stub(module: &str, rows: &[&Function]) -> String {
     text += "# mypy: disable-error-code=\"overload-overlap\"\n";
     let beside = BESIDE.iter().find(|(known, ..)| *known == module);
     let (_, imported, written) = beside.copied().unwrap_or_default();
-    text += &format!("from collections.abc import Sequence\nfrom typing import {imported}Literal, overload\n\n");
+    let called = if hand.contains("Callable[") {
+        "Callable, Iterable, "
+    } else {
+        ""
+    };
+    text +=
+        &format!("from collections.abc import {called}Sequence\nfrom typing import {imported}Literal, overload\n\n");
     text += "import numpy as np\nfrom numpy.typing import NDArray\n\n";
     let unit = if hand.contains("Unit[") { ", Unit" } else { "" };
-    text += &format!("from . import units as _u\nfrom ._sugaring import Column, Quantity{unit}\n");
+    let measured = if hand.contains("Measured[") {
+        "from ._amounts import Measured\n"
+    } else {
+        ""
+    };
+    text += &format!("from . import units as _u\n{measured}from ._sugaring import Column, Quantity{unit}\n");
     let station = rows
         .iter()
         .any(|row| row.arguments.iter().any(|a| a.kind == Kind::Station));
