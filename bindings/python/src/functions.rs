@@ -62,6 +62,7 @@ macro_rules! python_functions {
             air.add_class::<StationPressures>()?;
             // The density scales are called through their words.
             module.delattr("scale")?;
+            crate::uncertainty::register(&module.getattr("uncertainty")?.cast_into::<PyModule>()?)?;
             crate::finishing::register(&module.getattr("finish")?.cast_into::<PyModule>()?)?;
             crate::scale::register(&module.getattr("sucrose")?.cast_into::<PyModule>()?)
         }

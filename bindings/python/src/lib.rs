@@ -27,6 +27,7 @@ mod stations;
 mod take;
 mod tree;
 mod ufunc;
+mod uncertainty;
 mod unit;
 
 #[pymodule(gil_used = false)]

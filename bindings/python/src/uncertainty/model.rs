@@ -1,0 +1,275 @@
+//! What a model is called through, and what it answers.
+
+use numpy::{PyArray1, PyReadonlyArray1};
+use pyo3::{
+    IntoPyObjectExt,
+    exceptions::PyValueError,
+    prelude::*,
+    types::{PyCFunction, PyTuple},
+};
+use std::cell::{Cell, RefCell};
+use sugaring::{
+    Error,
+    catalogue::{self, Function, Kind},
+    uncertainty::{self, Sampled, Samples},
+    units::Unit,
+};
+
+use super::inputs::Inputs;
+use crate::{
+    quantity::{Quantity, convert, described},
+    raise::raise,
+    take::{self, Number},
+};
+
+/// A function of Python that is called with the inputs in their place.
+pub(super) struct Model<'py> {
+    pub(super) function: Bound<'py, PyAny>,
+    pub(super) inputs: Inputs,
+    /// The unit of the first answer; None of numbers.
+    answer: Cell<Option<Option<&'static Unit>>>,
+    /// What the function raised.
+    raised: RefCell<Option<PyErr>>,
+}
+
+impl<'py> Model<'py> {
+    pub(super) fn new(function: &Bound<'py, PyAny>, inputs: Inputs) -> PyResult<Self> {
+        if !function.is_callable() {
+            let error = Error::foreign("model", &described(function), "a function of the inputs");
+            return Err(raise(function.py(), &error));
+        }
+        Ok(Self {
+            function: function.clone(),
+            inputs,
+            answer: Cell::new(None),
+            raised: RefCell::new(None),
+        })
+    }
+
+    /// The unit of what it answered.
+    pub(super) fn unit(&self) -> Option<&'static Unit> {
+        self.answer.get().flatten()
+    }
+
+    /// What it raised instead of an answer, if that ended the work.
+    pub(super) fn raised(&self) -> Option<PyErr> {
+        self.raised.borrow_mut().take()
+    }
+
+    /// One call. A refusal of the library is remembered and may be passed over; anything else ends the work.
+    pub(super) fn call(&self, numbers: &[f64]) -> Result<f64, Error> {
+        if self.has_ended() {
+            return Err(Error::missing("model"));
+        }
+        self.try_call(numbers).map_err(|raised| self.end(raised))
+    }
+
+    /// A call for a block of draws.
+    pub(super) fn call_columns(&self, columns: &[&[f64]], out: &mut [f64]) -> Result<(), Error> {
+        self.try_columns(columns, out).map_err(|raised| self.end(raised))
+    }
+
+    /// Whether `raised` says that the model does not reach so far, as errors of the library and of `math` do.
+    pub(super) fn is_refusal(&self, raised: &PyErr) -> bool {
+        raised.is_instance_of::<PyValueError>(self.function.py())
+    }
+
+    /// Whether something was raised that is no refusal.
+    fn has_ended(&self) -> bool {
+        self.raised
+            .borrow()
+            .as_ref()
+            .is_some_and(|raised| !self.is_refusal(raised))
+    }
+
+    fn end(&self, raised: PyErr) -> Error {
+        self.raised.replace(Some(raised));
+        Error::missing("model")
+    }
+
+    fn try_call(&self, numbers: &[f64]) -> PyResult<f64> {
+        let py = self.function.py();
+        let arguments = PyTuple::new(py, self.inputs.arguments(py, numbers)?)?;
+        let answer = self.function.call1(arguments)?;
+        if let Ok(quantity) = answer.cast::<Quantity>() {
+            let unit = self.unit_of(quantity.get())?;
+            return match quantity.get().number_in(py, unit)? {
+                Number::Scalar(number) => Ok(number),
+                Number::Column(_) => Err(raise(py, &Error::foreign("model", "<a column>", "one quantity"))),
+            };
+        }
+        self.bare(py, &answer)?;
+        super::spread::plain(&answer, "model")
+    }
+
+    fn try_columns(&self, columns: &[&[f64]], out: &mut [f64]) -> PyResult<()> {
+        let py = self.function.py();
+        let arguments = columns.iter().zip(&self.inputs.units).map(|(column, unit)| {
+            let column = PyArray1::from_slice(py, column).into_any().unbind();
+            match unit {
+                Some(unit) => Quantity::given(Number::Column(column), unit).into_py_any(py),
+                None => Ok(column),
+            }
+        });
+        let arguments: PyResult<Vec<Py<PyAny>>> = arguments.collect();
+        let answer = self.function.call1(PyTuple::new(py, arguments?)?)?;
+        let answer = if let Ok(quantity) = answer.cast::<Quantity>() {
+            let unit = self.unit_of(quantity.get())?;
+            quantity.get().number_in(py, unit)?
+        } else {
+            self.bare(py, &answer)?;
+            take::number(&answer, "model")?
+        };
+        let column = match answer {
+            Number::Scalar(number) => {
+                out.fill(number);
+                return Ok(());
+            }
+            Number::Column(column) => column,
+        };
+        let doubles = py
+            .import("numpy")?
+            .call_method1("ascontiguousarray", (column, "float64"))?;
+        let doubles: PyReadonlyArray1<'_, f64> = doubles.extract()?;
+        let doubles = doubles.as_slice()?;
+        if doubles.len() == out.len() {
+            out.copy_from_slice(doubles);
+            return Ok(());
+        }
+        let shown = format!("{} numbers", doubles.len());
+        let error = Error::inconsistent("model", &shown, &format!("columns of {}", out.len()));
+        Err(raise(py, &error))
+    }
+
+    /// The unit of the first answer, which this must fit.
+    fn unit_of(&self, quantity: &Quantity) -> PyResult<&'static Unit> {
+        let py = self.function.py();
+        match self.answer.get() {
+            None => {
+                self.answer.set(Some(Some(quantity.shown)));
+                Ok(quantity.shown)
+            }
+            Some(Some(unit)) if unit.dimension == quantity.dimension() => Ok(unit),
+            Some(Some(unit)) => Err(raise(py, &quantity.unlike(unit.dimension).named("model"))),
+            Some(None) => Err(raise(
+                py,
+                &Error::foreign("model", quantity.shown.word, "a number, as the first answer was,"),
+            )),
+        }
+    }
+
+    fn bare(&self, py: Python<'_>, answer: &Bound<'_, PyAny>) -> PyResult<()> {
+        match self.answer.get() {
+            Some(Some(unit)) => Err(raise(
+                py,
+                &Error::foreign("model", &described(answer), unit.dimension.article_name()),
+            )),
+            _ => {
+                self.answer.set(Some(None));
+                Ok(())
+            }
+        }
+    }
+}
+
+/// A function of the library's own table with inputs that it takes: it needs no Python.
+pub(super) struct Row {
+    row: &'static Function,
+    pub(super) inputs: Inputs,
+}
+
+impl Row {
+    pub(super) fn of(function: &Bound<'_, PyAny>, inputs: Inputs) -> Result<Self, Inputs> {
+        match find(function) {
+            Some(row) if fits(row, &inputs) => Ok(Self { row, inputs }),
+            _ => Err(inputs),
+        }
+    }
+
+    /// The unit of what it answers.
+    pub(super) fn unit(&self) -> Option<&'static Unit> {
+        Some(self.row.relation.output).filter(|_| !self.row.result.is_plain())
+    }
+
+    pub(super) fn call(&self, numbers: &[f64]) -> Result<f64, Error> {
+        let mut si = [0.0; 4];
+        for ((place, number), unit) in si.iter_mut().zip(numbers).zip(&self.inputs.units) {
+            *place = of_unit(*number, *unit);
+        }
+        let si = si.get(..numbers.len()).unwrap_or_default();
+        self.row.value(si).map(|result| self.out(result))
+    }
+
+    /// By blocks; a refusal is found again one draw at a time, which tells the draw.
+    pub(super) fn monte_carlo(
+        &self,
+        seed: u64,
+        samples: Samples,
+        tick: &mut dyn FnMut(f64) -> bool,
+    ) -> Result<Sampled, Error> {
+        let spreads = &self.inputs.spreads;
+        let refused = Cell::new(false);
+        let block = |x: &[&[f64]], y: &mut [f64]| self.call_columns(x, y).inspect_err(|_| refused.set(true));
+        let found = uncertainty::monte_carlo_columns(block, spreads, seed, samples, tick);
+        if refused.get() {
+            uncertainty::monte_carlo(|x| self.call(x), spreads, seed, samples)
+        } else {
+            found
+        }
+    }
+
+    fn call_columns(&self, columns: &[&[f64]], out: &mut [f64]) -> Result<(), Error> {
+        let si: Vec<Vec<f64>> = columns
+            .iter()
+            .zip(&self.inputs.units)
+            .map(|(column, unit)| column.iter().map(|number| of_unit(*number, *unit)).collect())
+            .collect();
+        let lanes: Vec<&[f64]> = si.iter().map(Vec::as_slice).collect();
+        if self.row.block(&lanes, out) > 0 {
+            for lane in 0..out.len() {
+                let numbers: Vec<f64> = columns.iter().filter_map(|column| column.get(lane).copied()).collect();
+                self.call(&numbers)?;
+            }
+        }
+        for y in out {
+            *y = self.out(*y);
+        }
+        Ok(())
+    }
+
+    fn out(&self, si: f64) -> f64 {
+        self.unit()
+            .map_or(si, |unit| convert(si, Unit::base(self.row.result), unit))
+    }
+}
+
+fn of_unit(number: f64, unit: Option<&'static Unit>) -> f64 {
+    unit.map_or(number, |unit| unit.to_si(number))
+}
+
+/// The row of a function of the table.
+fn find(function: &Bound<'_, PyAny>) -> Option<&'static Function> {
+    function.cast::<PyCFunction>().ok()?;
+    let module = function.getattr("__module__").ok()?;
+    let module: String = module.extract().ok()?;
+    let module = module.strip_prefix("sugaring.")?;
+    let name: String = function.getattr("__name__").ok()?.extract().ok()?;
+    catalogue::functions()
+        .iter()
+        .copied()
+        .find(|row| row.name == name && row.module == module)
+}
+
+fn fits(row: &Function, inputs: &Inputs) -> bool {
+    let takes = |(argument, unit): (&catalogue::Argument, &Option<&'static Unit>)| {
+        let dimension = argument.kind.dimension();
+        argument.kind != Kind::Station
+            && match unit {
+                Some(unit) => unit.dimension == dimension,
+                None => dimension.is_plain(),
+            }
+    };
+    row.arguments.len() == inputs.units.len()
+        && inputs.units.len() <= 4
+        && row.arguments.iter().zip(&inputs.units).all(takes)
+}

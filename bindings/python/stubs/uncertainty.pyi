@@ -1,0 +1,452 @@
+_R = TypeVar("_R")
+_Distribution = Literal["normal", "rectangular", "triangular", "arcsine"]
+# What a model's input may be: with its uncertainty, or known.
+_Input = Spread | Measured[Any] | Quantity[Any] | float
+
+@final
+class Spread:
+    """One input of a model: its value, its standard uncertainty, and what else is known of its spread.
+
+    Parameters
+    ----------
+    value : float or Quantity
+        The value; the model is called with its kind.
+    uncertainty : float or Quantity
+        Its standard uncertainty whatever the distribution, 0 and more; of a quantity, a difference of its kind.
+    name : str, optional
+        What it is called in the list of contributions; left out, its place in the list, or its key in a dict.
+    distribution : str, optional
+        How values spread; a normal one of few degrees of freedom is drawn from Student's t.
+    cause : str, optional
+        Inputs of one cause move together, each by its own uncertainty.
+    degrees_of_freedom : float, optional
+        How well the uncertainty is known, 1 and more; left out, infinite.
+    correlation : dict, optional
+        Names of other normal inputs, and the correlation with each, -1 to 1.
+
+    Raises
+    ------
+    SugaringError
+        Not finite; an uncertainty below 0; a correlation beyond 1; an unknown distribution.
+
+    Examples
+    --------
+    >>> from sugaring.uncertainty import Spread
+    >>> from sugaring.units import deg_c, delta_c
+    >>> Spread(deg_c(82), delta_c(0.5), cause="thermometer")
+    Spread(deg_c(82.0), delta_c(0.5), cause='thermometer')
+    """
+
+    def __new__(
+        cls,
+        value: float | Quantity[Any],
+        uncertainty: float | Quantity[Any],
+        *,
+        name: str | None = None,
+        distribution: _Distribution = "normal",
+        cause: str | None = None,
+        degrees_of_freedom: float | None = None,
+        correlation: dict[str, float] | None = None,
+    ) -> Self: ...
+    @property
+    def value(self) -> float | Quantity[Any]:
+        """The value, as it was given."""
+
+    @property
+    def uncertainty(self) -> float | Quantity[Any]:
+        """Its standard uncertainty."""
+
+    @property
+    def name(self) -> str | None:
+        """What it is called in the list of contributions; None leaves that to the call."""
+
+    @property
+    def distribution(self) -> _Distribution:
+        """How it spreads."""
+
+    @property
+    def cause(self) -> str | None:
+        """What makes it uncertain, where it shares that."""
+
+    @property
+    def degrees_of_freedom(self) -> float:
+        """Degrees of freedom of its uncertainty."""
+
+    @property
+    def correlation(self) -> dict[str, float]:
+        """Its correlation with other inputs, by name."""
+
+    def __eq__(self, other: object, /) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @staticmethod
+    def _restore(
+        value: float | Quantity[Any],
+        uncertainty: float | Quantity[Any],
+        name: str | None,
+        distribution: str,
+        cause: str | None,
+        degrees_of_freedom: float | None,
+        correlation: list[tuple[str, float]] | None,
+    ) -> Spread: ...
+
+@final
+class Contribution:
+    """The part that one input, or one shared cause, has in an uncertainty."""
+
+    @property
+    def name(self) -> str:
+        """Name of the input, or of the cause that several share."""
+
+    @property
+    def sensitivity(self) -> float | None:
+        """Change of the result with the input, in their units; None of a shared cause, and of an input that is known."""
+
+    @property
+    def uncertainty(self) -> Any:
+        """Effect of one standard uncertainty, with its sign."""
+
+    @property
+    def share(self) -> float:
+        """Share of the variance."""
+
+    @property
+    def one_sided(self) -> bool:
+        """Whether one of the two steps was refused, and the effect is that of the other."""
+
+    def __eq__(self, other: object, /) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @staticmethod
+    def _restore(
+        name: str, sensitivity: float | None, uncertainty: float, share: float, one_sided: bool, unit: str | None
+    ) -> Contribution: ...
+
+@final
+class Propagated(Generic[_R]):
+    """A result with its standard uncertainty to first order, and where that comes from; made by ``propagate``."""
+
+    @property
+    def value(self) -> _R:
+        """The model at the inputs."""
+
+    @property
+    def uncertainty(self) -> Any:
+        """Its standard uncertainty."""
+
+    @property
+    def degrees_of_freedom(self) -> float:
+        """Effective degrees of freedom; infinite where those of every input are."""
+
+    @property
+    def contributions(self) -> tuple[Contribution, ...]:
+        """What each input, or shared cause, has to do with it; the largest first."""
+
+    def coverage_factor(self, coverage: float | Quantity[_u.Ratio], /) -> float:
+        """How many standard uncertainties to either side hold the truth with ``coverage``."""
+
+    def interval(self, coverage: float | Quantity[_u.Ratio], /) -> tuple[_R, _R]:
+        """The interval that holds the truth with ``coverage``."""
+
+    def __eq__(self, other: object, /) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @classmethod
+    def __class_getitem__(cls, key: Any, /) -> Any: ...
+    @staticmethod
+    def _restore(
+        value: float, uncertainty: float, degrees_of_freedom: float, contributions: list[Any], unit: str | None
+    ) -> Propagated[Any]: ...
+
+@final
+class Sampled(Generic[_R]):
+    """What many draws of a result show; made by ``monte_carlo``."""
+
+    @property
+    def value(self) -> _R:
+        """Mean of the draws."""
+
+    @property
+    def uncertainty(self) -> Any:
+        """Their standard deviation."""
+
+    @property
+    def low(self) -> _R:
+        """Low end of the interval that leaves 2.5 % of the draws at either side."""
+
+    @property
+    def high(self) -> _R:
+        """High end of that interval."""
+
+    @property
+    def shortest_low(self) -> _R:
+        """Low end of the shortest interval that holds 95 % of the draws."""
+
+    @property
+    def shortest_high(self) -> _R:
+        """High end of that interval."""
+
+    @property
+    def median(self) -> _R:
+        """As many draws lie below it as above."""
+
+    @property
+    def samples(self) -> int:
+        """How many draws there were."""
+
+    @property
+    def values(self) -> Any:
+        """The draws, rising: an array, a list where there is no NumPy; a column of quantities where the model gave these."""
+
+    def interval(self, coverage: float | Quantity[_u.Ratio], /) -> tuple[_R, _R]:
+        """The interval that holds the truth with ``coverage`` and leaves as much below as above."""
+
+    def shortest(self, coverage: float | Quantity[_u.Ratio], /) -> tuple[_R, _R]:
+        """The shortest interval that holds the truth with ``coverage``."""
+
+    def probability_at_least(self, limit: float | Quantity[Any], /) -> float:
+        """Share of the draws that are no less than ``limit``."""
+
+    def __eq__(self, other: object, /) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @classmethod
+    def __class_getitem__(cls, key: Any, /) -> Any: ...
+    @staticmethod
+    def _restore(values: list[float], unit: str | None) -> Sampled[Any]: ...
+
+@final
+class Combined:
+    """What several readings of one truth say together; made by ``combine``."""
+
+    @property
+    def value(self) -> Any:
+        """The mean, each reading weighted by 1/u²."""
+
+    @property
+    def uncertainty(self) -> Any:
+        """Its standard uncertainty, if the readings agree."""
+
+    @property
+    def z(self) -> float:
+        """The largest difference of two readings, in its own standard uncertainty."""
+
+    @property
+    def agree(self) -> bool:
+        """Whether ``z`` is at most 2."""
+
+    def __eq__(self, other: object, /) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @staticmethod
+    def _restore(value: float, uncertainty: float, z: float, agree: bool, unit: str | None) -> Combined: ...
+
+@final
+class Line:
+    """A straight line and how well it is known; made by ``line_fit``."""
+
+    @property
+    def intercept(self) -> float:
+        """Its height at the reference."""
+
+    @property
+    def slope(self) -> float:
+        """Its slope."""
+
+    @property
+    def covariance(self) -> tuple[tuple[float, float], tuple[float, float]]:
+        """Variances of intercept and slope, and their covariance beside the diagonal."""
+
+    @property
+    def residual_deviation(self) -> float:
+        """Standard deviation of the points about it."""
+
+    @property
+    def degrees_of_freedom(self) -> float:
+        """Points less the two figures that were found."""
+
+    @property
+    def reference(self) -> float:
+        """Where the intercept is its height."""
+
+    @property
+    def low(self) -> float:
+        """The least x of the points: below, the line is a guess."""
+
+    @property
+    def high(self) -> float:
+        """The largest x of the points: above, the line is a guess."""
+
+    @property
+    def correlation(self) -> float:
+        """Correlation of intercept and slope."""
+
+    def at(self, x: float, /) -> Measured[Any]:
+        """Its height at ``x``, and the standard uncertainty of that."""
+
+    def __eq__(self, other: object, /) -> bool: ...
+    __hash__: ClassVar[None]  # type: ignore[assignment]
+    @staticmethod
+    def _restore(x: list[float], y: list[float], x0: float) -> Line: ...
+
+def propagate(model: Callable[..., _R], inputs: Iterable[_Input] | dict[str, _Input], /) -> Propagated[_R]:
+    """How uncertain inputs make the result of ``model`` uncertain, to first order, and how much each has a part in it.
+
+    First order takes the model for a straight line; near a turning point it is too small, and ``monte_carlo`` decides.
+    A function of the library is called without Python between.
+
+    Parameters
+    ----------
+    model : callable
+        Any function of the inputs, in their order, that gives a number or a quantity.
+    inputs : list or dict
+        Each a ``Spread``, a ``measured`` value, or a number or quantity that is known; a dict names them.
+
+    Returns
+    -------
+    Propagated
+        ``value``, ``uncertainty``, ``degrees_of_freedom`` and the ranked ``contributions``.
+
+    Raises
+    ------
+    SugaringError
+        Inputs that cannot be together; what the model refuses on both sides of an input.
+
+    Examples
+    --------
+    >>> from sugaring import sucrose
+    >>> from sugaring.uncertainty import propagate
+    >>> from sugaring.units import deg_c, delta_c, kg_per_m3, measured
+    >>> inputs = {"brix": measured(66.9, 0.15), "temperature": measured(deg_c(25), delta_c(0.5))}
+    >>> density = propagate(sucrose.density, inputs)
+    >>> print(f"{density.value:kg_per_m3:.1f} ± {density.uncertainty:kg_per_m3:.1f}")
+    1325.5 ± 0.9
+    >>> print(density.contributions[0].name)
+    brix
+    """
+
+def monte_carlo(
+    model: Callable[..., _R],
+    inputs: Iterable[_Input] | dict[str, _Input],
+    /,
+    *,
+    seed: int,
+    samples: int | dict[Literal["until"], float] | dict[Literal["digits"], int],
+    columns: bool = False,
+    progress: Callable[[float], object] | None = None,
+) -> Sampled[_R]:
+    """How uncertain inputs make the result of ``model`` uncertain, by drawing the inputs many times.
+
+    The same seed gives the same bits on every machine and in every language.
+
+    Parameters
+    ----------
+    model : callable
+        Any function of the inputs, in their order, that gives a number or a quantity.
+    inputs : list or dict
+        Each a ``Spread``, a ``measured`` value, or a number or quantity that is known; a dict names them.
+    seed : int
+        0 to 2**64 - 1.
+    samples : int or dict
+        So many, 100 to 10 million; or ``{"until": tolerance}`` or ``{"digits": digits}``, as many as that takes.
+    columns : bool, optional
+        Whether the model takes columns of draws and gives one.
+    progress : callable, optional
+        Told the share done, 0 to 1, at most about a hundred times; returning False stops.
+
+    Returns
+    -------
+    Sampled
+        Mean, standard deviation, 95 % intervals, median and the draws.
+
+    Raises
+    ------
+    SugaringError
+        A draw that a function of the library refuses; samples out of range, or too few for the tolerance; cancelled.
+
+    Examples
+    --------
+    >>> from sugaring.uncertainty import monte_carlo
+    >>> from sugaring.units import measured
+    >>> total = monte_carlo(lambda a, b: a + b, [measured(1, 0.3), measured(2, 0.4)], seed=1, samples=10_000)
+    >>> print(f"{total.value:.1f} ± {total.uncertainty:.1f}")
+    3.0 ± 0.5
+    """
+
+def combine(readings: Iterable[Measured[Any]], /) -> Combined:
+    """What several readings of one truth say together, each weighted by 1/u², and whether they agree.
+
+    Parameters
+    ----------
+    readings : list of Measured
+        One at least, whose errors have nothing to do with one another.
+
+    Returns
+    -------
+    Combined
+        ``value`` and ``uncertainty``; ``z``, the largest difference in its own standard uncertainty; ``agree``.
+
+    Raises
+    ------
+    SugaringError
+        No reading; an uncertainty below 0; two readings without uncertainty that differ.
+
+    Examples
+    --------
+    >>> from sugaring.uncertainty import combine
+    >>> from sugaring.units import measured
+    >>> combine([measured(66.9, 0.15), measured(67.1, 0.2)]).agree
+    True
+    """
+
+def line_fit(x: Iterable[float], y: Iterable[float], /, *, x0: float) -> Line:
+    """The straight line through points by least squares, with the covariance of its two figures.
+
+    Parameters
+    ----------
+    x, y : list of float
+        The points, three at least; x is exact.
+    x0 : float
+        Where the intercept is the height of the line.
+
+    Returns
+    -------
+    Line
+        y = intercept + slope (x - x0), and how well it is known.
+
+    Raises
+    ------
+    SugaringError
+        Fewer than three points, lengths that differ, x that are all alike; not finite.
+
+    Examples
+    --------
+    >>> from sugaring.uncertainty import line_fit
+    >>> line = line_fit([60, 80, 100], [0.2, 0.3, 0.3], x0=100)
+    >>> print(f"{line.at(104).value:.2f}")
+    0.33
+    """
+
+def probability_at_least(value: Measured[Any], minimum: float | Quantity[Any], /) -> float:
+    """Probability that the truth behind a measured value is at least ``minimum``.
+
+    Parameters
+    ----------
+    value : Measured
+        A number or a quantity with its standard uncertainty.
+    minimum : float or Quantity
+        The limit.
+
+    Returns
+    -------
+    float
+        0 to 1.
+
+    Raises
+    ------
+    SugaringError
+        Not finite; an uncertainty below 0.
+
+    Examples
+    --------
+    >>> from sugaring.uncertainty import probability_at_least
+    >>> from sugaring.units import measured
+    >>> print(f"{probability_at_least(measured(66.9, 0.15), 66.7):.2f}")
+    0.91
+    """
+
