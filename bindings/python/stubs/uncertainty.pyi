@@ -46,7 +46,7 @@ class Spread:
         distribution: _Distribution = "normal",
         cause: str | None = None,
         degrees_of_freedom: float | None = None,
-        correlation: dict[str, float] | None = None,
+        correlation: Mapping[str, float] | None = None,
     ) -> Self: ...
     @property
     def value(self) -> float | Quantity[Any]:
@@ -149,7 +149,7 @@ class Propagated(Generic[_R]):
     def __eq__(self, other: object, /) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
     @classmethod
-    def __class_getitem__(cls, key: Any, /) -> Any: ...
+    def __class_getitem__(cls, key: Any) -> Any: ...
     @staticmethod
     def _restore(
         value: float, uncertainty: float, degrees_of_freedom: float, contributions: list[Any], unit: str | None
@@ -207,7 +207,7 @@ class Sampled(Generic[_R]):
     def __eq__(self, other: object, /) -> bool: ...
     __hash__: ClassVar[None]  # type: ignore[assignment]
     @classmethod
-    def __class_getitem__(cls, key: Any, /) -> Any: ...
+    def __class_getitem__(cls, key: Any) -> Any: ...
     @staticmethod
     def _restore(values: list[float], unit: str | None) -> Sampled[Any]: ...
 
@@ -284,7 +284,7 @@ class Line:
     @staticmethod
     def _restore(x: list[float], y: list[float], x0: float) -> Line: ...
 
-def propagate(model: Callable[..., _R], inputs: Iterable[_Input] | dict[str, _Input], /) -> Propagated[_R]:
+def propagate(model: Callable[..., _R], inputs: Iterable[_Input] | Mapping[str, _Input], /) -> Propagated[_R]:
     """How uncertain inputs make the result of ``model`` uncertain, to first order, and how much each has a part in it.
 
     First order takes the model for a straight line; near a turning point it is too small, and ``monte_carlo`` decides.
@@ -315,18 +315,18 @@ def propagate(model: Callable[..., _R], inputs: Iterable[_Input] | dict[str, _In
     >>> inputs = {"brix": measured(66.9, 0.15), "temperature": measured(deg_c(25), delta_c(0.5))}
     >>> density = propagate(sucrose.density, inputs)
     >>> print(f"{density.value:kg_per_m3:.1f} ± {density.uncertainty:kg_per_m3:.1f}")
-    1325.5 ± 0.9
+    1325.6 ± 1.0
     >>> print(density.contributions[0].name)
     brix
     """
 
 def monte_carlo(
     model: Callable[..., _R],
-    inputs: Iterable[_Input] | dict[str, _Input],
+    inputs: Iterable[_Input] | Mapping[str, _Input],
     /,
     *,
     seed: int,
-    samples: int | dict[Literal["until"], float] | dict[Literal["digits"], int],
+    samples: int | Mapping[Literal["until", "digits"], float],
     columns: bool = False,
     progress: Callable[[float], object] | None = None,
 ) -> Sampled[_R]:

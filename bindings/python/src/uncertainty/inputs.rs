@@ -4,7 +4,7 @@ use pyo3::{
     IntoPyObjectExt,
     prelude::*,
     sync::PyOnceLock,
-    types::{PyDict, PyString},
+    types::{PyDict, PyMapping, PyString},
 };
 use sugaring::{Error, uncertainty, units::Unit};
 
@@ -34,6 +34,8 @@ impl Inputs {
                     };
                     inputs.push(&input, Some(&name.to_string_lossy()))?;
                 }
+            } else if let Ok(named) = any.cast::<PyMapping>() {
+                return Self::of(PyDict::from_sequence(named.items()?.as_any())?.as_any());
             } else if any.is_instance_of::<PyString>() {
                 return Err(raise(py, &wrong(any)));
             } else {

@@ -14,7 +14,7 @@ use super::{
 use crate::{arithmetic::difference, guard::guarded, quantity::described as seen, raise::raise};
 
 /// What several readings of one truth say together; made by ``combine``.
-#[pyclass(frozen, module = "sugaring.uncertainty", name = "Combined", eq, generic)]
+#[pyclass(frozen, module = "sugaring.uncertainty", name = "Combined", eq)]
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Combined {
     value: f64,
@@ -115,6 +115,9 @@ pub(crate) struct Line {
     y: Vec<f64>,
 }
 
+/// What a line is read back from: x, y and x0.
+type Points = (Vec<f64>, Vec<f64>, f64);
+
 #[pymethods]
 impl Line {
     /// Its height at the reference.
@@ -188,7 +191,7 @@ impl Line {
         format!("<Line y = {a:.6} + {b:.6} (x - {x0})>")
     }
 
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Vec<f64>, Vec<f64>, f64))> {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, Points)> {
         let parts = (self.x.clone(), self.y.clone(), self.core.reference);
         Ok((py.get_type::<Self>().getattr("_restore")?, parts))
     }

@@ -27,9 +27,10 @@ pub(super) struct Model<'py> {
     pub(super) function: Bound<'py, PyAny>,
     pub(super) inputs: Inputs,
     /// The unit of the first answer; None of numbers.
-    answer: Cell<Option<Option<&'static Unit>>>,
+    answer: Cell<Answer>,
     /// What the function raised.
     raised: RefCell<Option<PyErr>>,
+    ended: Cell<bool>,
 }
 
 impl<'py> Model<'py> {
@@ -41,14 +42,18 @@ impl<'py> Model<'py> {
         Ok(Self {
             function: function.clone(),
             inputs,
-            answer: Cell::new(None),
+            answer: Cell::new(Answer::Unknown),
             raised: RefCell::new(None),
+            ended: Cell::new(false),
         })
     }
 
     /// The unit of what it answered.
     pub(super) fn unit(&self) -> Option<&'static Unit> {
-        self.answer.get().flatten()
+        match self.answer.get() {
+            Answer::Quantity(unit) => Some(unit),
+            Answer::Unknown | Answer::Number => None,
+        }
     }
 
     /// What it raised instead of an answer, if that ended the work.
@@ -69,17 +74,10 @@ impl<'py> Model<'py> {
         self.try_columns(columns, out).map_err(|raised| self.end(raised))
     }
 
-    /// Whether `raised` says that the model does not reach so far, as errors of the library and of `math` do.
-    pub(super) fn is_refusal(&self, raised: &PyErr) -> bool {
-        raised.is_instance_of::<PyValueError>(self.function.py())
-    }
-
-    /// Whether something was raised that is no refusal.
-    fn has_ended(&self) -> bool {
-        self.raised
-            .borrow()
-            .as_ref()
-            .is_some_and(|raised| !self.is_refusal(raised))
+    /// Whether something went wrong that is no refusal. A refusal is a ValueError of the function, as those of the
+    /// library and of `math` are.
+    pub(super) fn has_ended(&self) -> bool {
+        self.ended.get()
     }
 
     fn end(&self, raised: PyErr) -> Error {
@@ -90,7 +88,14 @@ impl<'py> Model<'py> {
     fn try_call(&self, numbers: &[f64]) -> PyResult<f64> {
         let py = self.function.py();
         let arguments = PyTuple::new(py, self.inputs.arguments(py, numbers)?)?;
-        let answer = self.function.call1(arguments)?;
+        let answer = self.function.call1(arguments).inspect_err(|raised| {
+            self.ended.set(!raised.is_instance_of::<PyValueError>(py));
+        })?;
+        self.read(&answer).inspect_err(|_| self.ended.set(true))
+    }
+
+    fn read(&self, answer: &Bound<'_, PyAny>) -> PyResult<f64> {
+        let py = answer.py();
         if let Ok(quantity) = answer.cast::<Quantity>() {
             let unit = self.unit_of(quantity.get())?;
             return match quantity.get().number_in(py, unit)? {
@@ -98,8 +103,8 @@ impl<'py> Model<'py> {
                 Number::Column(_) => Err(raise(py, &Error::foreign("model", "<a column>", "one quantity"))),
             };
         }
-        self.bare(py, &answer)?;
-        super::spread::plain(&answer, "model")
+        self.bare(py, answer)?;
+        super::spread::plain(answer, "model")
     }
 
     fn try_columns(&self, columns: &[&[f64]], out: &mut [f64]) -> PyResult<()> {
@@ -145,13 +150,13 @@ impl<'py> Model<'py> {
     fn unit_of(&self, quantity: &Quantity) -> PyResult<&'static Unit> {
         let py = self.function.py();
         match self.answer.get() {
-            None => {
-                self.answer.set(Some(Some(quantity.shown)));
+            Answer::Unknown => {
+                self.answer.set(Answer::Quantity(quantity.shown));
                 Ok(quantity.shown)
             }
-            Some(Some(unit)) if unit.dimension == quantity.dimension() => Ok(unit),
-            Some(Some(unit)) => Err(raise(py, &quantity.unlike(unit.dimension).named("model"))),
-            Some(None) => Err(raise(
+            Answer::Quantity(unit) if unit.dimension == quantity.dimension() => Ok(unit),
+            Answer::Quantity(unit) => Err(raise(py, &quantity.unlike(unit.dimension).named("model"))),
+            Answer::Number => Err(raise(
                 py,
                 &Error::foreign("model", quantity.shown.word, "a number, as the first answer was,"),
             )),
@@ -159,17 +164,21 @@ impl<'py> Model<'py> {
     }
 
     fn bare(&self, py: Python<'_>, answer: &Bound<'_, PyAny>) -> PyResult<()> {
-        match self.answer.get() {
-            Some(Some(unit)) => Err(raise(
-                py,
-                &Error::foreign("model", &described(answer), unit.dimension.article_name()),
-            )),
-            _ => {
-                self.answer.set(Some(None));
-                Ok(())
-            }
+        if let Answer::Quantity(unit) = self.answer.get() {
+            let error = Error::foreign("model", &described(answer), unit.dimension.article_name());
+            return Err(raise(py, &error));
         }
+        self.answer.set(Answer::Number);
+        Ok(())
     }
+}
+
+/// What the first answer was, which the others must be too.
+#[derive(Clone, Copy)]
+enum Answer {
+    Unknown,
+    Number,
+    Quantity(&'static Unit),
 }
 
 /// A function of the library's own table with inputs that it takes: it needs no Python.
@@ -261,7 +270,7 @@ fn find(function: &Bound<'_, PyAny>) -> Option<&'static Function> {
 }
 
 fn fits(row: &Function, inputs: &Inputs) -> bool {
-    let takes = |(argument, unit): (&catalogue::Argument, &Option<&'static Unit>)| {
+    let takes = |(argument, unit): (&catalogue::Argument, Option<&'static Unit>)| {
         let dimension = argument.kind.dimension();
         argument.kind != Kind::Station
             && match unit {
@@ -271,5 +280,5 @@ fn fits(row: &Function, inputs: &Inputs) -> bool {
     };
     row.arguments.len() == inputs.units.len()
         && inputs.units.len() <= 4
-        && row.arguments.iter().zip(&inputs.units).all(takes)
+        && row.arguments.iter().zip(inputs.units.iter().copied()).all(takes)
 }

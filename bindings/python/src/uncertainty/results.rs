@@ -227,6 +227,9 @@ impl Sampled {
     }
 }
 
+/// What draws are read back from, with the word of their unit.
+type Drawn = (Vec<f64>, Option<&'static str>);
+
 #[pymethods]
 impl Sampled {
     /// Mean of the draws.
@@ -328,7 +331,7 @@ impl Sampled {
         described("Sampled", self.core.value, self.core.uncertainty, self.unit)
     }
 
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Vec<f64>, Option<&'static str>))> {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, Drawn)> {
         let parts = (self.core.values().to_vec(), self.unit.map(|unit| unit.word));
         Ok((py.get_type::<Self>().getattr("_restore")?, parts))
     }

@@ -31,9 +31,9 @@ pub(super) fn propagate(py: Python<'_>, model: &Bound<'_, PyAny>, inputs: &Bound
             let model = Model::new(model, inputs)?;
             let found = uncertainty::propagate(|x| model.call(x), &model.inputs.spreads);
             match (found, model.raised()) {
-                (Ok(found), None) => Ok(Propagated::of(found, model.unit())),
-                (Ok(found), Some(raised)) if model.is_refusal(&raised) => Ok(Propagated::of(found, model.unit())),
+                (Ok(found), _) if !model.has_ended() => Ok(Propagated::of(found, model.unit())),
                 (_, Some(raised)) => Err(raised),
+                (Ok(found), None) => Ok(Propagated::of(found, model.unit())),
                 (Err(error), None) => Err(raise(py, &error)),
             }
         }

@@ -2,7 +2,7 @@
 
 use pyo3::{
     prelude::*,
-    types::{PyDict, PyString},
+    types::{PyDict, PyMapping, PyString},
 };
 use sugaring::{
     Error,
@@ -43,15 +43,15 @@ impl Spread {
     #[new]
     #[pyo3(signature = (value, uncertainty, *, name=None, distribution="normal", cause=None, degrees_of_freedom=None, correlation=None))]
     fn new(
-        py: Python<'_>,
         value: &Bound<'_, PyAny>,
         uncertainty: &Bound<'_, PyAny>,
         name: Option<&str>,
         distribution: &str,
         cause: Option<String>,
         degrees_of_freedom: Option<&Bound<'_, PyAny>>,
-        correlation: Option<&Bound<'_, PyDict>>,
+        correlation: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<Self> {
+        let py = value.py();
         guarded(py, || {
             let (number, unit) = one(value, "value")?;
             let u = steps(uncertainty, unit)?;
@@ -65,7 +65,7 @@ impl Spread {
             if let Some(freedom) = degrees_of_freedom {
                 spread = core(spread.with_degrees_of_freedom(plain(freedom, "degrees_of_freedom")?))?;
             }
-            for (other, coefficient) in correlation.into_iter().flatten() {
+            for (other, coefficient) in correlation.map(correlations).transpose()?.into_iter().flatten() {
                 let Ok(other) = other.cast::<PyString>() else {
                     let error = Error::foreign("correlation", &described(&other), "the name of another input");
                     return Err(raise(py, &error));
@@ -162,7 +162,6 @@ impl Spread {
     /// For reading back.
     #[staticmethod]
     fn _restore(
-        py: Python<'_>,
         value: &Bound<'_, PyAny>,
         uncertainty: &Bound<'_, PyAny>,
         name: Option<&str>,
@@ -171,12 +170,11 @@ impl Spread {
         degrees_of_freedom: Option<&Bound<'_, PyAny>>,
         correlation: Option<Vec<(String, f64)>>,
     ) -> PyResult<Self> {
-        let said = PyDict::new(py);
+        let said = PyDict::new(value.py());
         for (other, coefficient) in correlation.into_iter().flatten() {
             said.set_item(other, coefficient)?;
         }
         Self::new(
-            py,
             value,
             uncertainty,
             name,
@@ -186,6 +184,15 @@ impl Spread {
             Some(&said),
         )
     }
+}
+
+/// Names of other inputs with numbers.
+fn correlations<'py>(any: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyDict>> {
+    if let Ok(named) = any.cast::<PyMapping>() {
+        return PyDict::from_sequence(named.items()?.as_any());
+    }
+    let error = Error::foreign("correlation", &described(any), "a dict of other inputs and numbers");
+    Err(raise(any.py(), &error))
 }
 
 /// A number, or one of a quantity with its unit.

@@ -148,7 +148,7 @@ impl Correlated {
     }
 }
 
-/// L with LLᵀ = `matrix`, whose diagonal is 1; else the row where it is seen that there is none.
+/// The factor L of `matrix` = L·Lᵀ, whose diagonal is 1; else the row where it is seen that there is none.
 fn cholesky(matrix: &[Vec<f64>]) -> Result<Vec<Vec<f64>>, usize> {
     // A pivot of rounding alone: the row is a sum of those above it, and what is left of its column is rounding too.
     const NOTHING: f64 = 1e-14;

@@ -53,7 +53,7 @@ pub fn combine<T: Uncertain>(readings: &[Measured<T>]) -> Result<Combined<T>, Er
             return Err(Error::not_finite("value", value).within(&path()));
         }
         let uncertainty = size(uncertainty).map_err(|error| error.within(&path()))?;
-        if uncertainty == 0.0 && least == 0.0 && (value < surest || value > surest) {
+        if uncertainty == 0.0 && least == 0.0 && (value - surest).abs() > 0.0 {
             let shown = |x: f64| digits::significant(x, 6);
             return Err(
                 Error::inconsistent(path(), &shown(value), &format!("readings[{place}] = {}", shown(surest)))

@@ -9,7 +9,7 @@ use crate::{error::Error, math, units::Ratio};
 
 /// How uncertain inputs make the result of `model` uncertain, to first order, and how much each has a part in it.
 ///
-/// u² = ΣᵢΣⱼ rᵢⱼ eᵢ eⱼ, with eᵢ = [f(x + uᵢ) − f(x − uᵢ)]/2, where all inputs of one cause move at once;
+/// u² = Σ Σ rᵢⱼ eᵢ eⱼ, with eᵢ = [f(x + uᵢ) − f(x − uᵢ)]/2, where all inputs of one cause move at once;
 /// ν = u⁴/Σ(eᵢ⁴/νᵢ).
 ///
 /// | symbol | meaning |
@@ -42,9 +42,9 @@ use crate::{error::Error, math, units::Ratio};
 ///     _ => Ok(f64::NAN),
 /// };
 /// let found = propagate(density, &inputs)?;
-/// assert_eq!(format!("{:.1} ± {:.1}", found.value, found.uncertainty), "1328.4 ± 0.9");
+/// assert_eq!(format!("{:.1} ± {:.1}", found.value, found.uncertainty), "1325.6 ± 1.0");
 /// let first = &found.contributions[0];
-/// assert_eq!((first.name.as_str(), format!("{:.2}", first.share)), ("brix", "0.89".to_string()));
+/// assert_eq!((first.name.as_str(), format!("{:.2}", first.share)), ("brix", "0.93".to_string()));
 /// # Ok::<(), sugaring::Error>(())
 /// ```
 /// ```

@@ -61,13 +61,14 @@ pub(super) const MOST_FREEDOM: f64 = 1e6;
 
 /// The kernel of [`t_quantile`]: `p` lies between 0 and 1, both excluded, `freedom` from 1 to [`MOST_FREEDOM`].
 pub(super) fn student_quantile_at(p: f64, freedom: f64) -> Option<f64> {
-    if p == 0.5 {
-        return Some(0.0);
-    }
     if freedom > MANY {
         return Some(expanded(normal_quantile_at(p), freedom));
     }
     let tail = p.min(1.0 - p);
+    // Beside the middle there is nothing to take a logarithm of.
+    if tail >= 0.5 {
+        return Some(0.0);
+    }
     // Between the quantile of infinite freedom and one above that of 1, whose tail is below 1/(πt).
     let low = math::ln(-normal_quantile_at(tail)) - 1e-6;
     let high = 1e-6 - math::ln(core::f64::consts::PI * tail);

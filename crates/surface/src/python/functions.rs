@@ -87,7 +87,7 @@ fn stub(module: &str, rows: &[&Function]) -> String {
     let beside = BESIDE.iter().find(|(known, ..)| *known == module);
     let (_, imported, written) = beside.copied().unwrap_or_default();
     let called = if hand.contains("Callable[") {
-        "Callable, Iterable, "
+        "Callable, Iterable, Mapping, "
     } else {
         ""
     };
