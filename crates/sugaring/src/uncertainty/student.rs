@@ -31,7 +31,7 @@ use crate::{
 /// assert_eq!(format!("{:.3}", t_quantile(percent(99.5), 16.0)?), "2.921");
 /// assert_eq!(
 ///     t_quantile(percent(99.5), 0.0).unwrap_err().to_string(),
-///     "degrees_of_freedom = 0 is outside 1 to 1e6"
+///     "degrees_of_freedom = 0 is outside 1 to 1000000"
 /// );
 /// # Ok::<(), sugaring::Error>(())
 /// ```
