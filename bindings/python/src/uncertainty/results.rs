@@ -339,7 +339,7 @@ impl Sampled {
     /// For reading back.
     #[staticmethod]
     fn _restore(py: Python<'_>, values: Vec<f64>, unit: Option<&str>) -> PyResult<Self> {
-        let core = uncertainty::Sampled::of_values(&values).map_err(|error| raise(py, &error))?;
+        let core = uncertainty::Sampled::of(values).map_err(|error| raise(py, &error))?;
         Ok(Self { core, unit: word(unit) })
     }
 }

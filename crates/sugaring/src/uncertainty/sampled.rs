@@ -1,11 +1,10 @@
-use alloc::{format, vec::Vec};
+use alloc::vec::Vec;
 
 use super::{coverage::COVERAGE, order::quantile};
 use crate::{
     error::Error,
     math,
-    relation::Range,
-    units::{Ratio, Si, Value, table},
+    units::{Ratio, Si, Value},
 };
 
 /// What many draws of a result show.
@@ -32,31 +31,21 @@ pub struct Sampled {
 }
 
 impl Sampled {
-    /// What draws show that were made elsewhere, in any order.
+    /// Of draws in any order, made here or elsewhere.
     ///
     /// # Errors
-    /// Out of range: fewer than 2, or more than 10⁷; not finite.
+    /// Missing, where there are none; not finite.
     ///
     /// ```
     /// use sugaring::uncertainty::Sampled;
-    /// assert_eq!(Sampled::of_values(&[3.0, 1.0, 2.0])?.median, 2.0);
-    /// assert_eq!(
-    ///     Sampled::of_values(&[3.0, f64::NAN]).unwrap_err().to_string(),
-    ///     "values[1] = NaN is not a finite number"
-    /// );
+    /// assert_eq!(Sampled::of(vec![3.0, 1.0, 2.0])?.median, 2.0);
+    /// assert_eq!(Sampled::of(vec![]).unwrap_err().to_string(), "values is missing");
     /// # Ok::<(), sugaring::Error>(())
     /// ```
-    pub fn of_values(values: &[f64]) -> Result<Self, Error> {
-        #[expect(clippy::cast_precision_loss, reason = "more than 10⁷ are refused")]
-        DRAWS.check(values.len() as f64)?;
-        match values.iter().enumerate().find(|(_, value)| !value.is_finite()) {
-            Some((i, value)) => Err(Error::not_finite(format!("values[{i}]"), *value)),
-            None => Self::of(values.to_vec()),
+    pub fn of(mut values: Vec<f64>) -> Result<Self, Error> {
+        if values.is_empty() {
+            return Err(Error::missing("values"));
         }
-    }
-
-    /// Of draws in any order.
-    pub(super) fn of(mut values: Vec<f64>) -> Result<Self, Error> {
         values.sort_unstable_by(f64::total_cmp);
         let (value, _) = middle(&values);
         let uncertainty = spread_of(&values, value);
@@ -131,8 +120,6 @@ impl Sampled {
         Ok(Ratio::of_si(share))
     }
 }
-
-const DRAWS: Range = Range::new("values", &table::fraction, 2.0, 1e7);
 
 /// Mean, and how many.
 pub(super) fn middle(values: &[f64]) -> (f64, f64) {
