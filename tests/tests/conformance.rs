@@ -134,9 +134,13 @@ fn functions_of_data_in_columns() {
         let Some((_, instrument)) = given.iter().find(|(key, _)| key == "instrument") else {
             continue;
         };
-        let rest = given.iter().filter(|(key, _)| key != "instrument");
+        // In the order of the arguments, whichever order the reader of JSON keeps.
+        let named = ["reading", "brix", "temperature", "prism"].iter();
+        let rest = named.filter_map(|name| given.iter().find(|(key, _)| key == name));
         let si: Option<Vec<f64>> = rest.map(|(_, value)| in_si(value)).collect();
-        let Some(si) = si else { continue };
+        let Some(si) = si.filter(|si| si.len() + 1 == given.len()) else {
+            continue;
+        };
         let columns: Vec<Vec<f64>> = si.iter().map(|number| vec![*number; 3]).collect();
         let columns: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
         let Ok(answers) = catalogue::ask_lanes(name, instrument, &columns) else {
@@ -144,7 +148,11 @@ fn functions_of_data_in_columns() {
         };
         lanes += 1;
         let wanted = match tree(&line["answer"]) {
-            Tree::Map(found) => found.iter().filter_map(|(_, value)| in_si(value)).collect(),
+            Tree::Map(found) => ["value", "uncertainty"]
+                .iter()
+                .filter_map(|name| found.iter().find(|(key, _)| key == name))
+                .filter_map(|(_, value)| in_si(value))
+                .collect(),
             other => vec![in_si(&other).unwrap_or(f64::NAN)],
         };
         for (answer, wanted) in answers.iter().zip(wanted) {

@@ -124,6 +124,10 @@ fn made() -> Vec<Case> {
                 ("station", station(96.5)),
             ]),
         ),
+        (
+            "Thermometer.line",
+            given([("line", line(0.002_183)), ("uncertainty", of(0.003, "delta_c"))]),
+        ),
         ("Barometer.station", given([("resolution", of(0.02, "in_hg"))])),
         ("Barometer.set_to_sea_level", given([("altitude", of(1345.0, "foot"))])),
     ]
@@ -334,9 +338,26 @@ fn refused() -> Vec<Case> {
             given([("instrument", dial()), ("reading", of(217.0, "deg_c"))]),
         ),
         ("Thermometer.plain", given([("uncertainty", of(-1.0, "delta_c"))])),
+        ("Thermometer.line", given([("line", line(0.998))])),
         (
             "Barometer.truth",
             given([("instrument", hung()), ("reading", of(30.02, "kpa"))]),
         ),
     ]
+}
+
+/// The fitted line of JCGM 100, H.3, but for its slope.
+fn line(slope: f64) -> Tree {
+    let row = |numbers: [f64; 2]| numbers.map(Tree::from).into_iter().collect::<Tree>();
+    let covariance = [[8.3e-6, -1.8e-6], [-1.8e-6, 4.5e-7]];
+    given([
+        ("intercept", Tree::from(-0.1712)),
+        ("slope", Tree::from(slope)),
+        ("covariance", covariance.map(row).into_iter().collect()),
+        ("residual_deviation", Tree::from(0.0035)),
+        ("degrees_of_freedom", Tree::from(9.0)),
+        ("reference", Tree::from(20.0)),
+        ("low", Tree::from(21.521)),
+        ("high", Tree::from(26.511)),
+    ])
 }
