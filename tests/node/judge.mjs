@@ -171,11 +171,19 @@ function ofData(sugaring, { ask, given }) {
   const values = Object.entries(given).map(([name, value]) => [name, built(sugaring, name, value)]);
   const room = sugaring[kind] ?? sugaring.instrument[kind] ?? sugaring.uncertainty[kind];
   // The methods of what is data take it first.
-  const whom = kind in sugaring ? [] : values.filter(([name]) => SELF.has(name)).map(([, value]) => value);
-  const rest = kind in sugaring ? values : values.filter(([name]) => !SELF.has(name));
+  const own = (name) => !(kind in sugaring) && (SELF.has(name) || (kind === "DensityChart" && name === "chart"));
+  const whom = values.filter(([name]) => own(name)).map(([, value]) => value);
+  const rest = values.filter(([name]) => !own(name));
   const first = rest.slice(0, 2).filter(([name]) => !OPTIONAL.has(name));
   const named = rest.filter((entry) => !first.includes(entry));
   const last = named.length > 0 ? [Object.fromEntries(named)] : [];
+  if (kind === "uncertainty" && rest[0][0] === "function") {
+    // The function of the table itself stands for its name.
+    const { function: name, inputs, ...options } = Object.fromEntries(rest);
+    const [module, own] = name.split(".");
+    const row = sugaring.catalogue.functions().find((row) => row.module === module && row.name === own);
+    return room[camel](sugaring[module][row.jsName], inputs, ...(Object.keys(options).length > 0 ? [options] : []));
+  }
   return room[camel](...whom, ...first.map(([, value]) => value), ...last);
 }
 

@@ -7,9 +7,10 @@ import { test } from "node:test";
 import { gzipSync } from "node:zlib";
 
 const file = (name) => readFileSync(new URL(import.meta.resolve("sugaring").replace(/[^/]*$/, name)));
-// The module carries the whole day, its texts and its ranges, and every property. It was 278 kB when this was last
-// written, 18 of them for solving columns in lanes: a growth is to be seen, not slipped in.
-const MOST = 285_000;
+// The module carries the whole day, its texts and its ranges, every property, the instruments with their card, and
+// uncertainties. It was 366 kB when this was last written, 88 of them for the last two: a growth is to be seen, not
+// slipped in.
+const MOST = 375_000;
 
 test("module and glue stay as small as they are", () => {
   const sent = ["sugaring.wasm", "glue.js"].map((name) => gzipSync(file(name), { level: 9 }).length);

@@ -23,7 +23,7 @@ function exact(value) {
 }
 
 // Frozen data; `{value, unit}` and nothing else is a quantity, a marked text a number that JSON does not know.
-function revived(data) {
+export function revived(data) {
   if (typeof data === "string") return data.startsWith(MARK) ? Number(data.slice(1)) : data;
   if (typeof data !== "object" || data === null) return data;
   if (Array.isArray(data)) return Object.freeze(data.map(revived));

@@ -77,6 +77,28 @@ export interface JurisdictionRow {
   readonly source: string;
 }
 
+/** A usual size, from `low` to `high`; both the same where there is one figure. */
+export interface Typical {
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+}
+
+/** What an instrument at hand usually shows, and how surely: what to take where nobody tested it. */
+export interface InstrumentRow {
+  readonly key: string;
+  readonly name: string;
+  /** The steps in which it is read, where there is a usual one. */
+  readonly resolution?: Typical;
+  /** One standard deviation of what it says. */
+  readonly uncertainty: Typical;
+  /** What an uncertainty is counted in. */
+  readonly of: string;
+  readonly source: string;
+}
+
+/** What instruments at hand usually show, and how surely. */
+export declare function instruments(): readonly InstrumentRow[];
 /** What density is lawful where; check the local rule. */
 export declare function jurisdictions(): readonly JurisdictionRow[];
 /** The functions of numbers. */

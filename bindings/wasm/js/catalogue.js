@@ -51,6 +51,11 @@ export function jurisdictions() {
   return ask("catalogue.jurisdictions", {});
 }
 
+// What instruments at hand usually show, and how surely.
+export function instruments() {
+  return ask("catalogue.instruments", {});
+}
+
 // Every kind of error, what it means and how its text begins.
 export function errorKinds() {
   return KINDS.map(([name, meaning, begins]) => frozen({ name, meaning, begins }));

@@ -5,6 +5,7 @@ import { finishingPoint } from "./finishing.js";
 import { functions } from "./functions.js";
 import { brixFromScale, onScale } from "./scale.js";
 import { StationPressure, StationPressures } from "./station_pressure.js";
+import * as own from "./uncertainty.js";
 
 export { SugaringError, StationPressure, StationPressures };
 export { Quantity } from "./quantity.js";
@@ -17,5 +18,5 @@ export const air = Object.freeze({ ...functions("air"), StationPressure, Station
 export const finish = Object.freeze({ ...functions("finish"), finishingPoint });
 export const membrane = functions("membrane");
 export const sucrose = Object.freeze({ ...functions("sucrose"), onScale, brixFromScale });
-export const uncertainty = functions("uncertainty");
+export const uncertainty = Object.freeze({ ...functions("uncertainty"), ...own });
 export const water = functions("water");

@@ -17,6 +17,13 @@ export function functions(module) {
   return Object.freeze(Object.fromEntries(entries));
 }
 
+// The name in the table of a function of this module; undefined of any other.
+export function nameOf(call) {
+  return typeof call === "function" ? tableNames.get(call) : undefined;
+}
+
+const tableNames = new WeakMap();
+
 // `brix_from_density` is `brixFromDensity` here.
 export function camelCase(name) {
   return name.replace(/_(\w)/g, (_, letter) => letter.toUpperCase());
@@ -32,6 +39,7 @@ function made([module, name, names, kinds, output], row) {
   const own = camelCase(name);
   const call = [one, two, more, more][names.length - 1](table);
   Object.defineProperty(call, "name", { value: own });
+  tableNames.set(call, table.name);
   return [own, call];
 }
 

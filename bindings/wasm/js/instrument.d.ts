@@ -1,5 +1,6 @@
 import type { Column, Options, Plain, Quantity, Taken, TakenColumn, Word } from "./quantity.js";
 import type { Station, StationPressure } from "./station_pressure.js";
+import type { Line } from "./uncertainty.js";
 
 /** °Brix with its standard uncertainty. */
 export interface MeasuredBrix {
@@ -197,6 +198,8 @@ export declare const Thermometer: {
     boiling: Taken<"temperature">,
     options: { station: Station } & Omit<ThermometerOptions, "offset">,
   ): Thermometer;
+  /** It was compared at several temperatures: a line of corrections to add, kelvins over readings in °C. */
+  line(line: Line, options?: Omit<ThermometerOptions, "offset">): Thermometer;
   /** What the temperature is when it shows `reading`. @throws SugaringError */
   truth(instrument: Thermometer, reading: Taken<"temperature">, options?: Options): MeasuredTemperature;
   truth(instrument: Thermometer, reading: TakenColumn<"temperature">, options?: Options): MeasuredTemperature<Float64Array>;
@@ -245,26 +248,27 @@ export type System = "as_given" | "us" | "metric";
 export interface Mark {
   readonly temperature: Quantity<"temperature">;
   /** Rounded to what can be read, in the instrument's own marks. */
-  readonly mark: Quantity;
+  readonly mark: number | Quantity;
   /** The number itself. */
-  readonly reading: Quantity;
-  /** Standard uncertainty of the syrup that shows it. */
-  readonly uncertainty?: Quantity<"brix">;
+  readonly reading: number | Quantity;
+  /** Standard uncertainty of the syrup that shows it, °Bx. */
+  readonly uncertainty?: number;
   /** What the chart beside it asks for. */
-  readonly chart?: Quantity;
+  readonly chart?: number | Quantity;
 }
 
 /** The card of marks for one instrument and one syrup; frozen. */
 export interface Card {
   readonly name?: string;
-  readonly target: Quantity<"brix">;
+  /** The syrup that is wanted, °Bx. */
+  readonly target: number;
   readonly instrument: Hydrometer | Refractometer;
   readonly marks: readonly Mark[];
   readonly chart?: {
     readonly jurisdiction: string;
     readonly law: string;
     readonly seen: string;
-    readonly target: Quantity<"brix">;
+    readonly target: number;
     readonly source: string;
     readonly advice: string;
   };

@@ -77,6 +77,7 @@ export const Thermometer = group(
   making("Thermometer", "plain", [], ["offset", ...READ]),
   making("Thermometer", "zeroed_in_boiling_water", ["reading", "station"], READ),
   making("Thermometer", "two_point", ["ice", "boiling", "station"], READ),
+  making("Thermometer", "line", ["line"], READ),
   column("Thermometer", "truth", ["reading"]),
   column("Thermometer", "reading", ["temperature"]),
 );

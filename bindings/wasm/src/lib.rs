@@ -18,3 +18,4 @@ mod plan;
 mod reading;
 mod refusal;
 mod station;
+mod uncertainty;

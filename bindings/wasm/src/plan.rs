@@ -31,7 +31,8 @@ fn planned(inputs: &str, own: bool, progress: Option<&Function>) -> Result<Vec<S
     Ok([plan.to_json()?].into_iter().chain(pages).collect())
 }
 
-fn goes_on(progress: Option<&Function>, share: f64) -> bool {
+/// Whether the work goes on, as the callback says.
+pub(crate) fn goes_on(progress: Option<&Function>, share: f64) -> bool {
     let answer = progress.map(|progress| progress.call1(&JsValue::UNDEFINED, &JsValue::from_f64(share)));
     !matches!(answer, Some(Ok(answer)) if answer.as_bool() == Some(false))
 }

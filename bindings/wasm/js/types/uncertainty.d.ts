@@ -3,6 +3,8 @@
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from "../quantity.js";
 import type { Station, StationColumn } from "../station_pressure.js";
 
+export * from "../uncertainty.js";
+
 /**
  * Standard uncertainty of an indication that is read to the nearest `step`.
  *

@@ -14,7 +14,7 @@ import type { Station, StationColumn } from \"../station_pressure.js\";
 ";
 
 /// Parts of a module that are no functions of numbers.
-const BESIDE: [(&str, &str); 3] = [
+const BESIDE: [(&str, &str); 4] = [
     (
         "air",
         "\nexport { StationPressure, StationPressures } from \"../station_pressure.js\";\n",
@@ -24,6 +24,7 @@ const BESIDE: [(&str, &str); 3] = [
         "\nexport { finishingPoint, type FinishingPoint } from \"../finishing.js\";\n",
     ),
     ("sucrose", "\nexport { brixFromScale, onScale } from \"../scale.js\";\n"),
+    ("uncertainty", "\nexport * from \"../uncertainty.js\";\n"),
 ];
 
 pub(super) fn modules() -> Vec<File> {

@@ -9,7 +9,7 @@ use sugaring::{
 use super::json::{bits, error, list, object, text};
 
 pub(super) fn lines() -> Vec<String> {
-    let cases = [instrument::cases(), card::cases()].concat();
+    let cases = [instrument::cases(), card::cases(), uncertainty::cases()].concat();
     cases.iter().map(|(name, given)| line(name, given)).collect()
 }
 
@@ -60,3 +60,4 @@ fn of(value: f64, word: &str) -> Tree {
 
 mod card;
 mod instrument;
+mod uncertainty;

@@ -6,7 +6,7 @@ use super::table::Answer;
 use crate::{
     catalogue,
     form::Tree,
-    instrument::{self, DensityChart, Instrument, Reading},
+    instrument::{self, DensityChart, Instrument, InstrumentRow, Reading},
     units::{Quantity, System, Temperature, Unit, Value, table},
 };
 
@@ -41,6 +41,9 @@ pub(super) const ANSWERS: &[Answer] = &[
         let chart = instrument::chart(node.required("jurisdiction")?.text(80)?)?;
         let mark = chart.mark(given.value("temperature")?)?;
         Ok(Tree::map([("brix", shown(mark.brix)), ("baume", shown(mark.baume))]))
+    }),
+    ("catalogue.instruments", |_| {
+        Ok(catalogue::instruments().iter().map(InstrumentRow::to_tree).collect())
     }),
     ("catalogue.jurisdictions", |_| {
         let rows = catalogue::jurisdictions().iter().map(|row| {

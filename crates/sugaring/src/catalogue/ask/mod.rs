@@ -2,7 +2,7 @@
 
 pub use lanes::ask_lanes;
 pub use table::{ask, asks};
-pub use uncertainty::{ask_monte_carlo, ask_propagate};
+pub use uncertainty::{ask_monte_carlo, ask_monte_carlo_of, ask_propagate};
 
 mod card;
 mod given;

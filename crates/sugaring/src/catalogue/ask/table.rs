@@ -1,5 +1,5 @@
 use super::given::Given;
-use crate::{error::Error, form::Tree};
+use crate::{error::Error, form::Tree, units::Unit};
 
 /// What the function `name` answers to the arguments `given`, both as data: keys are the names of the arguments, an
 /// instrument is as the plan's inputs have it, a station pressure is `{"pressure", "uncertainty", "origin"}`.
@@ -19,7 +19,21 @@ pub fn ask(name: &str, given: &Tree) -> Result<Tree, Error> {
     let Some((_, answer)) = found else {
         return Err(Error::unknown_name("name", name, asks()));
     };
-    answer(Given::of(given)?)
+    answer(Given::of(given)?).map(plainly)
+}
+
+/// Quantities of plain numbers, as °Brix, as the numbers that they are in JSON.
+fn plainly(tree: Tree) -> Tree {
+    match tree {
+        Tree::Quantity(quantity)
+            if quantity.dimension().is_plain() && quantity.unit() == Unit::base(quantity.dimension()) =>
+        {
+            Tree::Number(quantity.value())
+        }
+        Tree::List(list) => list.into_iter().map(plainly).collect(),
+        Tree::Map(map) => Tree::Map(map.into_iter().map(|(key, value)| (key, plainly(value))).collect()),
+        other => other,
+    }
 }
 
 /// The names that [`ask`] knows.

@@ -11,6 +11,7 @@ use crate::{
     catalogue::{self, Model},
     error::Error,
     form::{Node, Tree},
+    instrument::line_of_data,
     uncertainty::{self, Line, Propagated, Sampled, Samples, Spread},
     units::{Dimension, Measured, Quantity, Unit, Value, measured},
 };
@@ -49,14 +50,14 @@ pub(super) const ANSWERS: &[Answer] = &[
         Ok(of_line(&line))
     }),
     ("Line.at", |given| {
-        let at = line(&given.node("line")?)?.at(given.number("x")?);
+        let at = line_of_data(&given.node("line")?)?.at(given.number("x")?);
         Ok(Tree::map([
             ("value", Tree::Number(at.value)),
             ("uncertainty", Tree::Number(at.uncertainty)),
         ]))
     }),
     ("Line.correlation", |given| {
-        Ok(Tree::Number(line(&given.node("line")?)?.correlation()))
+        Ok(Tree::Number(line_of_data(&given.node("line")?)?.correlation()))
     }),
     ("Propagated.coverage_factor", |given| {
         let (found, _) = read_propagated(&given.node("propagated")?)?;
@@ -73,6 +74,13 @@ fn model(given: Given<'_>) -> Result<(Model<'static>, Vec<Spread>), Error> {
     let function = catalogue::function(given.text("function")?)?;
     let names: Vec<&str> = function.arguments.iter().map(|argument| argument.name).collect();
     let inputs = inputs(&given.node("inputs")?, &names)?;
+    for (input, argument) in inputs.iter().zip(function.arguments) {
+        let wanted = argument.kind.dimension();
+        if input.unit == Unit::base(Dimension::Ratio) && !wanted.is_plain() {
+            // Said as of a bare argument of the function itself.
+            Tree::Number(input.spread.value()).argument(argument.name, wanted)?;
+        }
+    }
     let units: Vec<&'static Unit> = inputs
         .iter()
         .zip(function.arguments)
@@ -116,6 +124,18 @@ pub fn ask_monte_carlo(
     let (seed, samples) = sampling(given)?;
     let found = uncertainty::monte_carlo_watched(model, &spreads, seed, samples, progress)?;
     Ok((sampled(&found, unit()), found.values().to_vec()))
+}
+
+/// The same of the function of the table that `given` names.
+///
+/// # Errors
+/// As [`uncertainty::monte_carlo_watched`](crate::uncertainty::monte_carlo_watched).
+pub fn ask_monte_carlo_of(given: &Tree, progress: &mut dyn FnMut(f64) -> bool) -> Result<(Tree, Vec<f64>), Error> {
+    let given = Given::of(given)?;
+    let (model, inputs) = model(given)?;
+    let (seed, samples) = sampling(given)?;
+    let found = uncertainty::monte_carlo_watched(|x| model.value(x), &inputs, seed, samples, progress)?;
+    Ok((sampled(&found, model.unit()), found.values().to_vec()))
 }
 
 /// Seed and number of samples: a count, `{"until": tolerance}` or `{"digits": 2}`.
@@ -251,41 +271,4 @@ fn of_line(line: &Line) -> Tree {
         ("low", Tree::Number(line.low)),
         ("high", Tree::Number(line.high)),
     ])
-}
-
-/// A line as data.
-pub(super) fn line(node: &Node<'_>) -> Result<Line, Error> {
-    node.keys(
-        &[
-            "intercept",
-            "slope",
-            "covariance",
-            "residual_deviation",
-            "degrees_of_freedom",
-            "reference",
-            "low",
-            "high",
-        ],
-        &[],
-    )?;
-    let number = |key| node.required(key)?.number();
-    let covariance = node.required("covariance")?;
-    let rows = covariance.list()?;
-    let row = |index: usize| -> Result<[f64; 2], Error> {
-        let row = rows.get(index).map(Node::list).transpose()?.unwrap_or_default();
-        match row.as_slice() {
-            [x, y] => Ok([x.number()?, y.number()?]),
-            _ => Err(covariance.unreadable("two rows of two numbers")),
-        }
-    };
-    Ok(Line {
-        intercept: number("intercept")?,
-        slope: number("slope")?,
-        covariance: [row(0)?, row(1)?],
-        residual_deviation: number("residual_deviation")?,
-        degrees_of_freedom: number("degrees_of_freedom")?,
-        reference: number("reference")?,
-        low: number("low")?,
-        high: number("high")?,
-    })
 }

@@ -69,5 +69,6 @@ pub(super) fn cases() -> Vec<Case> {
             Tree::map([("chart", vermont()), ("temperature", of(211.0, "deg_f"))]),
         ),
         ("catalogue.jurisdictions", Tree::map::<&str>([])),
+        ("catalogue.instruments", Tree::map::<&str>([])),
     ]
 }
