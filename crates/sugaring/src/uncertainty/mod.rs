@@ -6,6 +6,9 @@
 //!
 //! Random numbers come from one generator and become other than uniform through quantile functions, so that the same
 //! seed gives the same bits everywhere.
+//!
+//! Of the guides (JCGM 100, 101 and 106) the formulas and worked examples were seen or computed again; the numbers of
+//! clauses beyond those of the examples are from memory.
 
 pub use combined::{Combined, combine};
 pub use conformity::{GUARD_BAND, guard_band, probability_at_least};

@@ -46,7 +46,7 @@ impl Sampled {
         if values.is_empty() {
             return Err(Error::missing("values"));
         }
-        values.sort_unstable_by(f64::total_cmp);
+        sort(&mut values);
         let (value, _) = middle(&values);
         let uncertainty = spread_of(&values, value);
         if !(value.is_finite() && uncertainty.is_finite()) {
@@ -121,6 +121,19 @@ impl Sampled {
     }
 }
 
+/// Rising, in the order of [`f64::total_cmp`]; whole numbers compare quicker.
+fn sort(values: &mut [f64]) {
+    const SIGN: u64 = 1 << 63;
+    // A negative number rises as its bits fall.
+    let key = |bits: u64| if bits & SIGN == 0 { bits | SIGN } else { !bits };
+    let bits = |key: u64| if key & SIGN == 0 { !key } else { key ^ SIGN };
+    let mut keys: Vec<u64> = values.iter().map(|x| key(x.to_bits())).collect();
+    keys.sort_unstable();
+    for (x, key) in values.iter_mut().zip(keys) {
+        *x = f64::from_bits(bits(key));
+    }
+}
+
 /// Mean, and how many.
 pub(super) fn middle(values: &[f64]) -> (f64, f64) {
     #[expect(clippy::cast_precision_loss, reason = "at most 10⁷")]
@@ -184,4 +197,21 @@ fn shortest(values: &[f64], p: f64) -> (f64, f64) {
 fn ends(values: &[f64], start: usize, inside: usize) -> (f64, f64) {
     let at = |i: usize| values.get(i).copied().unwrap_or(f64::NAN);
     (at(start), at(start + inside))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn whole_numbers_sort_as_their_numbers(values in prop::collection::vec(any::<f64>(), 0..50)) {
+            let (mut ours, mut plain) = (values.clone(), values);
+            sort(&mut ours);
+            plain.sort_by(f64::total_cmp);
+            let bits = |values: Vec<f64>| values.into_iter().map(f64::to_bits).collect::<Vec<u64>>();
+            prop_assert_eq!(bits(ours), bits(plain));
+        }
+    }
 }
