@@ -77,7 +77,9 @@ def written(answer):
     if isinstance(answer, instrument.DensityChart):
         return written(answer._data)
     if hasattr(answer, "_asdict"):
-        return written(answer._asdict())
+        # What is not known is left out, but for limits that a law does not have.
+        kept = ("max", "reference_temperature")
+        return written({k: v for k, v in answer._asdict().items() if v is not None or k in kept})
     if hasattr(answer, "to_dict"):
         return written(answer.to_dict())
     if hasattr(answer, "dimension"):

@@ -105,7 +105,7 @@ fn first_order_is_28_percent_too_small_near_zero() {
     }
 }
 
-/// `scipy.stats.t.ppf` of SciPy 1.17 (derived).
+/// `scipy.stats.t.ppf` of `SciPy` 1.17 (derived).
 #[test]
 fn students_quantiles() {
     for (p, freedom, t) in STUDENT {

@@ -57,7 +57,7 @@ def through(instrument: Any, method: str, given: dict[str, Any], on_error: str |
     if kind == "Thermometer":
         from .units import deg_c, delta_c
 
-        words = [kelvin, delta_c]
+        words: list[Any] = [kelvin, delta_c]
         warm = [word(column) for word, column in zip(words, columns)]
         return [warm[0].shown_in(deg_c), *warm[1:]]
     return columns

@@ -23,12 +23,15 @@ from ._sugaring import Quantity, Unit
 __all__ = [
     "Argument",
     "Function",
+    "InstrumentRow",
     "JurisdictionRow",
     "KindRow",
     "Range",
     "Relation",
+    "Typical",
     "error_kinds",
     "functions",
+    "instruments",
     "jurisdictions",
     "numbers",
     "relations",
@@ -98,6 +101,28 @@ class JurisdictionRow(NamedTuple):
     source: str
 
 
+class Typical(NamedTuple):
+    """A usual size, from ``low`` to ``high``; both the same where there is one figure."""
+
+    low: float
+    high: float
+    unit: str
+
+
+class InstrumentRow(NamedTuple):
+    """What an instrument at hand usually shows, and how surely: what to take where nobody tested it."""
+
+    key: str
+    name: str
+    uncertainty: Typical
+    """One standard deviation of what it says."""
+    of: str
+    """What an uncertainty is counted in: its own unit, or a share."""
+    source: str
+    resolution: Typical | None = None
+    """The steps in which it is read, where there is a usual one."""
+
+
 class Function(NamedTuple):
     """A function of numbers."""
 
@@ -135,6 +160,16 @@ def units() -> tuple[Unit[Any], ...]:
 def jurisdictions() -> tuple[JurisdictionRow, ...]:
     """What density is lawful where; check the local rule."""
     return tuple(JurisdictionRow(**row) for row in _sugaring._ask("catalogue.jurisdictions", {}))
+
+
+def instruments() -> tuple[InstrumentRow, ...]:
+    """What instruments at hand usually show, and how surely."""
+    sizes = ("resolution", "uncertainty")
+    made = []
+    for row in _sugaring._ask("catalogue.instruments", {}):
+        fields: dict[str, Any] = {key: Typical(**value) if key in sizes else value for key, value in row.items()}
+        made.append(InstrumentRow(**fields))
+    return tuple(made)
 
 
 def error_kinds() -> tuple[KindRow, ...]:

@@ -28,11 +28,14 @@ if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
     from typing import Literal
 
+    from numpy.typing import NDArray
     from typing_extensions import Self
 
     from ._sugaring import Unit
     from .air import StationPressure
+    from .uncertainty import Line
 
+    _Column = Sequence[float] | NDArray[Any]
     _Temperature = Quantity[_u.Temperature]
     _Difference = Quantity[_u.TemperatureDifference]
     _Pressure = Quantity[_u.Pressure]
@@ -445,6 +448,40 @@ class Thermometer(_Instrument):
             uncertainty=uncertainty,
         )
 
+    @classmethod
+    def line(
+        cls,
+        line: Line | dict[str, Any],
+        /,
+        *,
+        emergent_stem: EmergentStem | None = None,
+        resolution: _Difference | None = None,
+        uncertainty: _Difference | None = None,
+    ) -> Self:
+        """One that was compared at several temperatures: a line of corrections to add, kelvins over readings in °C.
+
+        Examples
+        --------
+        >>> from sugaring.instrument import Thermometer
+        >>> from sugaring.uncertainty import line_fit
+        >>> from sugaring.units import deg_c
+        >>> line = line_fit([0.0, 50.0, 100.0], [0.3, 0.1, 0.0], x0=50)
+        >>> print(f"{Thermometer.line(line).truth(deg_c(100)).value:deg_c:.2f} °C")
+        99.98 °C
+        """
+        fields = ("intercept", "slope", "residual_deviation", "degrees_of_freedom", "reference", "low", "high")
+        data: Any = line
+        if not isinstance(line, dict):
+            data = {name: getattr(line, name, None) for name in fields}
+            data["covariance"] = [list(row) for row in getattr(line, "covariance", ())]
+        return cls._made(
+            "line",
+            line=data,
+            emergent_stem=_stem(emergent_stem),
+            resolution=resolution,
+            uncertainty=uncertainty,
+        )
+
     @overload
     def truth(self, reading: _Temperature, /, *, on_error: Literal["nan"] | None = None) -> MeasuredTemperature: ...
     @overload
@@ -542,7 +579,7 @@ class Card:
     @property
     def target(self) -> float:
         """The syrup that is wanted, °Bx."""
-        target: float = self._written["data"]["target"].to(_u.brix)
+        target: float = self._written["data"]["target"]
         return target
 
     @property
@@ -551,10 +588,10 @@ class Card:
         return tuple(
             Mark(
                 mark["temperature"],
-                mark["mark"].value,
-                mark["reading"].value,
-                mark["uncertainty"].to(_u.brix) if "uncertainty" in mark else None,
-                mark["chart"].value if "chart" in mark else None,
+                _number(mark["mark"]),
+                _number(mark["reading"]),
+                mark.get("uncertainty"),
+                _number(mark["chart"]) if "chart" in mark else None,
             )
             for mark in self._written["data"]["marks"]
         )
@@ -745,6 +782,11 @@ class DensityChart:
 def chart(jurisdiction: str, /) -> DensityChart:
     """The density chart of a jurisdiction, as it is printed; keys are listed by ``catalogue.jurisdictions``."""
     return DensityChart(_sugaring._ask("instrument.chart", {"jurisdiction": jurisdiction}))
+
+
+def _number(mark: Any) -> float:
+    number: float = mark.value if isinstance(mark, Quantity) else mark
+    return number
 
 
 def _of_system(written: dict[str, str], system: str) -> str:

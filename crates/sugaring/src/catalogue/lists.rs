@@ -23,7 +23,7 @@ pub fn functions() -> &'static [&'static Function] {
 ///
 /// ```
 /// use sugaring::catalogue;
-/// assert_eq!(catalogue::function("water.viscosity")?.summary, "Viscosity of liquid water at 0.1 MPa.");
+/// assert_eq!(catalogue::function("water.viscosity")?.summary, "Viscosity of liquid water.");
 /// let error = catalogue::function("sucrose.densty").unwrap_err();
 /// assert_eq!(error.to_string(), "function has the unknown name \"sucrose.densty\"; nearest: sucrose.density");
 /// # Ok::<(), sugaring::Error>(())

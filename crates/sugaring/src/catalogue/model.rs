@@ -15,7 +15,7 @@ use crate::{
 /// let model = density.model(&[&table::deg_brix, &table::deg_f])?;
 /// let inputs = [Spread::new("brix", 66.9, 0.15)?, Spread::new("temperature", 68.0, 1.0)?];
 /// let found = propagate(|x| model.value(x), &inputs)?;
-/// assert_eq!(format!("{:.1} ± {:.1}", found.value, found.uncertainty), "1328.2 ± 0.9");
+/// assert_eq!(format!("{:.1} ± {:.1}", found.value, found.uncertainty), "1328.2 ± 1.0");
 /// # Ok::<(), sugaring::Error>(())
 /// ```
 #[derive(Clone, Debug)]
