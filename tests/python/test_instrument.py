@@ -10,14 +10,14 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from sugaring import SugaringError, catalogue, instrument, units
+from sugaring import SugaringError, catalogue, finish, instrument, units
 from sugaring.air import StationPressure
 from sugaring.instrument import Barometer, Check, Hydrometer, Refractometer, Thermometer
 from sugaring.units import baume_20_20, deg_c, deg_f, in_hg, kelvin, kpa, metre
 
 FOLDER = Path(__file__).resolve().parents[2] / "tests" / "conformance"
 ASKS = [json.loads(line) for line in (FOLDER / "asks.jsonl").read_text("utf-8").splitlines()]
-ROOMS = {"instrument": instrument, "catalogue": catalogue, "DensityChart": instrument}
+ROOMS = {"instrument": instrument, "catalogue": catalogue, "finish": finish, "DensityChart": instrument}
 INSTRUMENTS = [ask for ask in ASKS if ask["ask"].split(".")[0] in ROOMS or hasattr(instrument, ask["ask"].split(".")[0])]
 
 
@@ -33,6 +33,8 @@ def made(name, data):
         return getattr(units, data, data) if name == "scale" else data
     if set(data) == {"bits"}:
         return struct.unpack(">d", bytes.fromhex(data["bits"]))[0]
+    if set(data) == {"value", "uncertainty"}:
+        return units.measured(made("", data["value"]), made("", data["uncertainty"]))
     if set(data) == {"value", "unit"}:
         return getattr(units, data["unit"])(made("", data["value"]))
     if name == "station":
@@ -47,7 +49,7 @@ def made(name, data):
 def asked(ask):
     kind, method = ask["ask"].split(".")
     given = {name: made(name, value) for name, value in ask["given"].items()}
-    known = ROOMS[kind] if kind in ("instrument", "catalogue") else getattr(instrument, kind)
+    known = ROOMS[kind] if kind in ("instrument", "catalogue", "finish") else getattr(instrument, kind)
     if kind == "instrument" and "instrument" in given:
         (of,) = given["instrument"]
         given["instrument"] = getattr(instrument, of.capitalize())(given["instrument"])

@@ -72,7 +72,7 @@ def test_columns_and_single_draws_are_the_same_draws():
 
 def test_a_function_of_the_library_is_the_same_through_python():
     inputs = [measured(66.9, 0.15), measured(deg_f(77), delta_f(0.9))]
-    through = lambda w, t: sucrose.density(w, t)  # noqa: E731
+    through = lambda brix, temperature: sucrose.density(brix, temperature)  # noqa: E731
     assert propagate(sucrose.density, inputs) == propagate(through, inputs)
     native = monte_carlo(sucrose.density, inputs, seed=3, samples=2000)
     assert native == monte_carlo(through, inputs, seed=3, samples=2000)

@@ -64,3 +64,22 @@ def finishing_point(
     '102.8 °C, 4.16 K above water'
     """
 
+
+class Legality(NamedTuple):
+    """How syrup stands to a rule."""
+
+    legal: bool
+    density: str
+    brix: float
+    margin: float
+    probability: float
+    too_thin: float
+    too_thick: float
+    jurisdiction: str
+    law: str
+    advice: str
+    text: str
+    room: float | None = ...
+
+def legal(brix: Measured[Any], jurisdiction: str, /) -> Legality:
+    """Whether syrup is lawful, by how much, and how surely: data that was seen on a day, and no advice."""

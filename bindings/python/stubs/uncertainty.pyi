@@ -1,7 +1,7 @@
 _R = TypeVar("_R")
 _Distribution = Literal["normal", "rectangular", "triangular", "arcsine"]
 # What a model's input may be: with its uncertainty, or known.
-_Input = Spread | Measured[Any] | Quantity[Any] | float
+_Input = Spread | Measured[Any] | StationPressure | Quantity[Any] | float
 
 @final
 class Spread:
@@ -14,7 +14,8 @@ class Spread:
     uncertainty : float or Quantity
         Its standard uncertainty whatever the distribution, 0 and more; of a quantity, a difference of its kind.
     name : str, optional
-        What it is called in the list of contributions; left out, its place in the list, or its key in a dict.
+        What it is called in the list of contributions; left out, its key in a dict, or the parameter of the model in its
+        place.
     distribution : str, optional
         How values spread; a normal one of few degrees of freedom is drawn from Student's t.
     cause : str, optional

@@ -29,3 +29,28 @@ export function finishingPoint(
   station: Station,
   options?: { non_sucrose_rise?: Taken<"temperature_difference"> },
 ): FinishingPoint;
+
+/** How syrup stands to a rule. */
+export interface Legality {
+  /** Whether what was measured lies within the limits, themselves included. */
+  readonly legal: boolean;
+  /** On which side of them it lies. */
+  readonly density: string;
+  readonly brix: number;
+  /** How far above the least, °Bx; below it negative. */
+  readonly margin: number;
+  /** How far below the most, where the rule has one. */
+  readonly room?: number;
+  /** Probability that the truth lies within. */
+  readonly probability: number;
+  readonly too_thin: number;
+  readonly too_thick: number;
+  readonly jurisdiction: string;
+  readonly law: string;
+  readonly advice: string;
+  /** The same in a sentence. */
+  readonly text: string;
+}
+
+/** Whether syrup is lawful, by how much, and how surely: data that was seen on a day, and no advice. @throws SugaringError */
+export function legal(brix: { readonly value: number; readonly uncertainty: number }, jurisdiction: string): Legality;

@@ -1,5 +1,6 @@
 // Where syrup is done: several quantities at once.
 
+import { ask } from "./ask.js";
 import { picking } from "./options.js";
 import { result, unitNamed } from "./quantity.js";
 import { Argument } from "./reading.js";
@@ -27,4 +28,9 @@ export function finishingPoint(target, station, options) {
     water_boils_at: result(found[2], point),
     uncertainty: result(found[3], difference),
   });
+}
+
+// Whether syrup is lawful, and how surely.
+export function legal(brix, jurisdiction) {
+  return ask("finish.legal", { brix, jurisdiction });
 }

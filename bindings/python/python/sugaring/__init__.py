@@ -64,5 +64,18 @@ if not TYPE_CHECKING:
         raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
 
 
+def _beside(name: str) -> object:
+    """What ``finish`` has in Python is read when it is first used, as well."""
+    if name in ("Legality", "legal"):
+        from . import _finish
+
+        return getattr(_finish, name)
+    raise AttributeError(f"module 'sugaring.finish' has no attribute {name!r}")
+
+
+setattr(_sugaring.finish, "__getattr__", _beside)
+getattr(_sugaring.finish, "__all__").extend(("Legality", "legal"))
+
+
 def __dir__() -> list[str]:
     return sorted({*globals(), *__all__})

@@ -2,16 +2,17 @@
 """The finish: where syrup is done today, how much to fill hot, what fits into which containers."""
 # mypy: disable-error-code="overload-overlap"
 from collections.abc import Sequence
-from typing import final, Literal, overload
+from typing import Any, NamedTuple, final, Literal, overload
 
 import numpy as np
 from numpy.typing import NDArray
 
 from . import units as _u
+from ._amounts import Measured
 from ._sugaring import Column, Quantity
 from .air import StationPressure
 
-__all__ = ["FinishingPoint", "finishing_point", "hot_fill"]
+__all__ = ["FinishingPoint", "Legality", "finishing_point", "hot_fill", "legal"]
 
 @final
 class FinishingPoint:
@@ -79,6 +80,25 @@ def finishing_point(
     '102.8 °C, 4.16 K above water'
     """
 
+
+class Legality(NamedTuple):
+    """How syrup stands to a rule."""
+
+    legal: bool
+    density: str
+    brix: float
+    margin: float
+    probability: float
+    too_thin: float
+    too_thick: float
+    jurisdiction: str
+    law: str
+    advice: str
+    text: str
+    room: float | None = ...
+
+def legal(brix: Measured[Any], jurisdiction: str, /) -> Legality:
+    """Whether syrup is lawful, by how much, and how surely: data that was seen on a day, and no advice."""
 @overload
 def hot_fill(label: Quantity[_u.Volume], brix: float | Quantity[_u.Brix, float], /, *, fill_temperature: Quantity[_u.Temperature], on_error: Literal["nan"] | None = None) -> Quantity[_u.Volume]:
     """How much to fill hot so that the label's contents are there when cold.

@@ -10,13 +10,14 @@ from numpy.typing import NDArray
 from . import units as _u
 from ._amounts import Measured
 from ._sugaring import Column, Quantity
+from .air import StationPressure
 
 __all__ = ["Combined", "Contribution", "Line", "Propagated", "Sampled", "Spread", "combine", "coverage_factor", "from_limits", "from_resolution", "guard_band", "line_fit", "monte_carlo", "normal_probability", "normal_quantile", "probability_at_least", "propagate", "t_quantile"]
 
 _R = TypeVar("_R")
 _Distribution = Literal["normal", "rectangular", "triangular", "arcsine"]
 # What a model's input may be: with its uncertainty, or known.
-_Input = Spread | Measured[Any] | Quantity[Any] | float
+_Input = Spread | Measured[Any] | StationPressure | Quantity[Any] | float
 
 @final
 class Spread:
@@ -29,7 +30,8 @@ class Spread:
     uncertainty : float or Quantity
         Its standard uncertainty whatever the distribution, 0 and more; of a quantity, a difference of its kind.
     name : str, optional
-        What it is called in the list of contributions; left out, its place in the list, or its key in a dict.
+        What it is called in the list of contributions; left out, its key in a dict, or the parameter of the model in its
+        place.
     distribution : str, optional
         How values spread; a normal one of few degrees of freedom is drawn from Student's t.
     cause : str, optional

@@ -10,6 +10,7 @@ use pyo3::{
 use std::cell::{Cell, RefCell};
 use sugaring::{
     Error,
+    air::Origin,
     catalogue::{self, Function, Kind},
     uncertainty::{self, Sampled, Samples},
     units::Unit,
@@ -19,6 +20,7 @@ use super::inputs::Inputs;
 use crate::{
     quantity::{Quantity, convert, described},
     raise::raise,
+    station::StationPressure,
     take::{self, Number},
 };
 
@@ -35,6 +37,9 @@ pub(super) struct Model<'py> {
 
 impl<'py> Model<'py> {
     pub(super) fn new(function: &Bound<'py, PyAny>, inputs: Inputs) -> PyResult<Self> {
+        if let Some(error) = misfit(function, &inputs) {
+            return Err(raise(function.py(), &error));
+        }
         if !function.is_callable() {
             let error = Error::foreign("model", &described(function), "a function of the inputs");
             return Err(raise(function.py(), &error));
@@ -109,11 +114,17 @@ impl<'py> Model<'py> {
 
     fn try_columns(&self, columns: &[&[f64]], out: &mut [f64]) -> PyResult<()> {
         let py = self.function.py();
-        let arguments = columns.iter().zip(&self.inputs.units).map(|(column, unit)| {
+        let places = columns.iter().zip(&self.inputs.units).zip(&self.inputs.stations);
+        let arguments = places.map(|((column, unit), station)| {
             let column = PyArray1::from_slice(py, column).into_any().unbind();
-            match unit {
-                Some(unit) => Quantity::given(Number::Column(column), unit).into_py_any(py),
-                None => Ok(column),
+            let Some(unit) = unit else { return Ok(column) };
+            let column = Quantity::given(Number::Column(column), unit);
+            match station {
+                None => column.into_py_any(py),
+                Some(_) => {
+                    let class = py.get_type::<StationPressure>();
+                    class.call_method1("measured", (column,)).map(Bound::unbind)
+                }
             }
         });
         let arguments: PyResult<Vec<Py<PyAny>>> = arguments.collect();
@@ -256,6 +267,28 @@ fn of_unit(number: f64, unit: Option<&'static Unit>) -> f64 {
     unit.map_or(number, |unit| unit.to_si(number))
 }
 
+/// What a function of the library says of another number of inputs than it takes.
+pub(super) fn misfit(function: &Bound<'_, PyAny>, inputs: &Inputs) -> Option<Error> {
+    let row = find(function).filter(|row| row.arguments.len() != inputs.spreads.len())?;
+    let numbers: Vec<f64> = inputs.spreads.iter().map(uncertainty::Spread::value).collect();
+    row.value(&numbers).err()
+}
+
+/// The names of the parameters of a model, where it has them.
+pub(super) fn names(function: &Bound<'_, PyAny>) -> Vec<String> {
+    if let Some(row) = find(function) {
+        return row.arguments.iter().map(|argument| argument.name.to_owned()).collect();
+    }
+    let found = || -> PyResult<Vec<String>> {
+        let code = function.getattr("__code__")?;
+        let count: usize = code.getattr("co_argcount")?.extract()?;
+        let mut names: Vec<String> = code.getattr("co_varnames")?.extract()?;
+        names.truncate(count);
+        Ok(names)
+    };
+    found().unwrap_or_default()
+}
+
 /// The row of a function of the table.
 fn find(function: &Bound<'_, PyAny>) -> Option<&'static Function> {
     function.cast::<PyCFunction>().ok()?;
@@ -270,9 +303,9 @@ fn find(function: &Bound<'_, PyAny>) -> Option<&'static Function> {
 }
 
 fn fits(row: &Function, inputs: &Inputs) -> bool {
-    let takes = |(argument, unit): (&catalogue::Argument, Option<&'static Unit>)| {
+    let takes = |((argument, unit), station): ((&catalogue::Argument, Option<&'static Unit>), &Option<Origin>)| {
         let dimension = argument.kind.dimension();
-        argument.kind != Kind::Station
+        (argument.kind == Kind::Station) == station.is_some()
             && match unit {
                 Some(unit) => unit.dimension == dimension,
                 None => dimension.is_plain(),
@@ -280,5 +313,10 @@ fn fits(row: &Function, inputs: &Inputs) -> bool {
     };
     row.arguments.len() == inputs.units.len()
         && inputs.units.len() <= 4
-        && row.arguments.iter().zip(inputs.units.iter().copied()).all(takes)
+        && row
+            .arguments
+            .iter()
+            .zip(inputs.units.iter().copied())
+            .zip(&inputs.stations)
+            .all(takes)
 }

@@ -11,7 +11,7 @@ use sugaring::{
 
 use super::{
     inputs::Inputs,
-    model::{Model, Row},
+    model::{Model, Row, names},
     results::{Propagated, Sampled},
     spread::plain,
 };
@@ -21,7 +21,7 @@ use crate::{guard::guarded, quantity::described, raise::raise};
 #[pyfunction]
 #[pyo3(signature = (model, inputs, /))]
 pub(super) fn propagate(py: Python<'_>, model: &Bound<'_, PyAny>, inputs: &Bound<'_, PyAny>) -> PyResult<Propagated> {
-    guarded(py, || match Row::of(model, Inputs::of(inputs)?) {
+    guarded(py, || match Row::of(model, Inputs::of(inputs, &names(model))?) {
         Ok(row) => {
             let found = uncertainty::propagate(|x| row.call(x), &row.inputs.spreads);
             let found = found.map_err(|error| raise(py, &error))?;
@@ -72,7 +72,7 @@ pub(super) fn monte_carlo(
                 false
             })
         };
-        let (found, raised, unit) = match Row::of(model, Inputs::of(inputs)?) {
+        let (found, raised, unit) = match Row::of(model, Inputs::of(inputs, &names(model))?) {
             Ok(row) => {
                 let found = py.detach(|| row.monte_carlo(seed, samples, &mut tick));
                 (found, None, row.unit())

@@ -3,7 +3,7 @@
 import type { Column, Options, Plain, PlainColumn, Quantity, Taken, TakenColumn } from "../quantity.js";
 import type { Station, StationColumn } from "../station_pressure.js";
 
-export { finishingPoint, type FinishingPoint } from "../finishing.js";
+export { finishingPoint, legal, type FinishingPoint, type Legality } from "../finishing.js";
 
 /**
  * How much to fill hot so that the label's contents are there when cold.

@@ -21,7 +21,7 @@ const BESIDE: [(&str, &str); 4] = [
     ),
     (
         "finish",
-        "\nexport { finishingPoint, type FinishingPoint } from \"../finishing.js\";\n",
+        "\nexport { finishingPoint, legal, type FinishingPoint, type Legality } from \"../finishing.js\";\n",
     ),
     ("sucrose", "\nexport { brixFromScale, onScale } from \"../scale.js\";\n"),
     ("uncertainty", "\nexport * from \"../uncertainty.js\";\n"),

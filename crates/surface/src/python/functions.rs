@@ -18,7 +18,11 @@ const BESIDE: [(&str, &str, &[&str]); 4] = [
         "Any, Generic, TypeVar, final, ",
         &["StationPressure", "StationPressures"],
     ),
-    ("finish", "final, ", &["FinishingPoint", "finishing_point"]),
+    (
+        "finish",
+        "Any, NamedTuple, final, ",
+        &["FinishingPoint", "Legality", "finishing_point", "legal"],
+    ),
     ("sucrose", "TypeVar, ", &["brix_from_scale", "on_scale"]),
     (
         "uncertainty",
@@ -104,7 +108,7 @@ fn stub(module: &str, rows: &[&Function]) -> String {
     let station = rows
         .iter()
         .any(|row| row.arguments.iter().any(|a| a.kind == Kind::Station));
-    if module != "air" && (station || hand.contains("station: StationPressure")) {
+    if module != "air" && (station || hand.contains("StationPressure")) {
         let columns = if station { ", StationPressures" } else { "" };
         text += &format!("from .air import StationPressure{columns}\n");
     }

@@ -2,12 +2,12 @@
 
 use alloc::vec::Vec;
 
-use super::table::Answer;
+use super::{table::Answer, uncertainty::measured_here};
 use crate::{
-    catalogue,
+    catalogue, finish,
     form::Tree,
     instrument::{self, DensityChart, Instrument, InstrumentRow, Reading},
-    units::{Quantity, System, Temperature, Unit, Value, table},
+    units::{self, Brix, Quantity, System, Temperature, Unit, Value, table},
 };
 
 pub(super) const ANSWERS: &[Answer] = &[
@@ -41,6 +41,12 @@ pub(super) const ANSWERS: &[Answer] = &[
         let chart = instrument::chart(node.required("jurisdiction")?.text(80)?)?;
         let mark = chart.mark(given.value("temperature")?)?;
         Ok(Tree::map([("brix", shown(mark.brix)), ("baume", shown(mark.baume))]))
+    }),
+    ("finish.legal", |given| {
+        let (measured, _) = measured_here(&given.node("brix")?)?;
+        let brix = Brix::from_si(measured.value)?;
+        let found = finish::legal(units::measured(brix, measured.uncertainty), given.text("jurisdiction")?)?;
+        Ok(found.to_tree())
     }),
     ("catalogue.instruments", |_| {
         Ok(catalogue::instruments().iter().map(InstrumentRow::to_tree).collect())

@@ -236,7 +236,7 @@ fn alike(node: &Node<'_>) -> Result<(Vec<Measured<f64>>, &'static Unit), Error> 
 }
 
 /// `{"value", "unit", "uncertainty"}`.
-fn measured_here(node: &Node<'_>) -> Result<(Measured<f64>, &'static Unit), Error> {
+pub(super) fn measured_here(node: &Node<'_>) -> Result<(Measured<f64>, &'static Unit), Error> {
     node.keys(&["value", "unit", "uncertainty"], &[])?;
     let (value, unit) = value(node)?;
     let uncertainty = steps(&node.required("uncertainty")?, unit)?;

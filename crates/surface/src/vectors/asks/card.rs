@@ -69,6 +69,23 @@ pub(super) fn cases() -> Vec<Case> {
             Tree::map([("chart", vermont()), ("temperature", of(211.0, "deg_f"))]),
         ),
         ("catalogue.jurisdictions", Tree::map::<&str>([])),
+        legal(67.1, 0.15, "vermont"),
+        legal(66.9, 0.0, "vermont"),
+        legal(65.8, 0.3, "maine"),
+        legal(66.9, -0.1, "vermont"),
+        legal(669.0, 0.1, "vermont"),
+        legal(66.9, 0.1, "new_hampshire"),
         ("catalogue.instruments", Tree::map::<&str>([])),
     ]
+}
+
+fn legal(brix: f64, uncertainty: f64, jurisdiction: &str) -> Case {
+    let measured = Tree::map([
+        ("value", Tree::Number(brix)),
+        ("uncertainty", Tree::Number(uncertainty)),
+    ]);
+    (
+        "finish.legal",
+        Tree::map([("brix", measured), ("jurisdiction", Tree::from(jurisdiction))]),
+    )
 }
