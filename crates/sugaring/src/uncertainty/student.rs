@@ -24,7 +24,7 @@ use crate::{
 /// # Source
 /// JCGM 100:2008, G.3 and table G.2. The function: NIST Digital Library of Mathematical Functions, 8.17.22 (the
 /// continued fraction) and 5.11.13 (the quotient of gamma functions); above 10⁵ degrees of freedom Abramowitz and
-/// Stegun (1964), 26.7.5 (from memory; SciPy says the same to 1e-12).
+/// Stegun (1964), 26.7.5 (from memory; `SciPy` says the same to 1e-12).
 /// # Examples
 /// ```
 /// use sugaring::{uncertainty::t_quantile, units::percent};
