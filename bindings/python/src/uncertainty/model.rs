@@ -119,13 +119,11 @@ impl<'py> Model<'py> {
             let column = PyArray1::from_slice(py, column).into_any().unbind();
             let Some(unit) = unit else { return Ok(column) };
             let column = Quantity::given(Number::Column(column), unit);
-            match station {
-                None => column.into_py_any(py),
-                Some(_) => {
-                    let class = py.get_type::<StationPressure>();
-                    class.call_method1("measured", (column,)).map(Bound::unbind)
-                }
+            if station.is_some() {
+                let class = py.get_type::<StationPressure>();
+                return class.call_method1("measured", (column,)).map(Bound::unbind);
             }
+            column.into_py_any(py)
         });
         let arguments: PyResult<Vec<Py<PyAny>>> = arguments.collect();
         let answer = self.function.call1(PyTuple::new(py, arguments?)?)?;
